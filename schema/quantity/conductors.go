@@ -140,12 +140,12 @@ func (r reading) gauge(from, to, cores int, marked bool) (Conductors, error) {
 		return awgSet(cores, gauge), nil
 	}
 	if under == "0" {
-		if !marked {
-			return Conductors{}, r.fail(from, to, "which is gauge "+written+" or "+over+" AWG with no cores",
-				r.wanted(), `write "`+written+` AWG" for the gauge or "`+over+`/2" for gauge and cores`)
-		}
-		if gauge < 1 || gauge > 4 || over[0] == '0' {
+		switch {
+		case gauge < 1 || gauge > 4:
 			return Conductors{}, r.badGauge(from, to)
+		case !marked:
+			return Conductors{}, r.fail(from, to, "which may be gauge "+written+" or "+over+" AWG with the cores missing",
+				r.wanted(), `write "`+written+` AWG" or "2 x `+over+` AWG"`)
 		}
 		return awgSet(cores, 1-gauge), nil
 	}

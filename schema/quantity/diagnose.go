@@ -146,17 +146,23 @@ func (r reading) badUnit(from, to, at int) error {
 	if strings.ContainsAny(name, `'"′″’”`) {
 		return r.footMarks(from, at)
 	}
+	if end := secondNumber(name); end > 0 {
+		hint := ""
+		if strings.Contains(name[:end], "/") { // "7-1/2 W"
+			hint = r.write(to, r.end, strings.Replace(name, name[:len(name)-len(strings.TrimLeft(name, "-–−"))], " ", 1))
+		}
+		return r.fail(from, r.end, "which has two numbers", r.wanted(), hint)
+	}
+	other := r.otherDimension(name)
+	if advice, ok := r.advice(name, number); ok {
+		return r.fail(from, r.end, other, r.wanted(), advice)
+	}
 	if near := r.strictUnits(name); len(near) > 0 {
 		return r.fail(at, r.end, "as a unit, where capital and small letters differ in meaning",
-			r.expectedUnit(), r.write(from, r.end, each(number, near)...))
+			r.expectedUnit(), r.write(at, r.end, near...))
 	}
-	for _, s := range r.slips {
-		if s.unit == name || strings.EqualFold(s.unit, name) && !r.ambiguousCase(s.unit) {
-			return r.fail(from, r.end, r.otherDimension(name), r.wanted(), strings.ReplaceAll(s.advice, "#", number))
-		}
-	}
-	if other := r.otherDimension(name); other != "" {
-		return r.fail(from, r.end, other, r.wanted(), r.nearest(number, name))
+	if other != "" {
+		return r.fail(from, r.end, other, r.wanted(), "")
 	}
 	if known, ok := r.unitBefore(at); ok {
 		extra := skipSpace(r.text[:r.end], known)
@@ -165,8 +171,29 @@ func (r reading) badUnit(from, to, at int) error {
 	return r.fail(at, r.end, "as a unit", r.expectedUnit(), r.nearest(number, name))
 }
 
-// ambiguousCase tells whether a slip has a unit of the scale as its namesake.
-func (r reading) ambiguousCase(slip string) bool { return len(r.strictUnits(slip)) > 0 }
+// secondNumber tells whether what follows a number is a dash and another number
+// ("6-8 W", "7-1/2 W"), and where that ends.
+func secondNumber(rest string) (end int) {
+	i, negative := scanSign(rest, 0)
+	if !negative {
+		return 0
+	}
+	if _, from, to, bad := scanNumber(rest, i); bad == noFault && to > from {
+		return to
+	}
+	return 0
+}
+
+// advice finds the slip of this name: as written, else in other letter case
+// where no unit of the scale is meant by that.
+func (s *scale) advice(name, number string) (string, bool) {
+	for _, slip := range s.slips {
+		if slip.unit == name || strings.EqualFold(slip.unit, name) && len(s.strictUnits(name)) == 0 {
+			return strings.ReplaceAll(slip.advice, "#", number), true
+		}
+	}
+	return "", false
+}
 
 // footMarks words inch and foot marks and other quotes. Inside the quotes of a
 // design file an inch mark ends the text.
@@ -247,13 +274,6 @@ func (r reading) nearest(number, name string) string {
 		return ""
 	}
 	return `did you mean "` + number + " " + best + `"?`
-}
-
-func each(number string, units []string) []string {
-	for i := range units {
-		units[i] = number + " " + units[i]
-	}
-	return units
 }
 
 // editDistance counts the letters to insert, delete, replace or swap.

@@ -7,7 +7,7 @@ type Dimension[Q any] struct {
 	Name    string   // in the singular: "power"
 	Example string   // one right form: "6 W"
 	Units   []string // every unit by the name it is printed with, the base unit first
-	Range   string   // the values permitted, in words: "0, or from 0.001 mW to 1000 kW"
+	Range   string   // the values permitted, in words: "from 0.001 mW to 1000 kW, or 0"
 
 	// Parse reads one quantity from the whole text. The error, if any, is an
 	// *Error.
@@ -41,7 +41,7 @@ var (
 		Name:    "supply rail",
 		Example: "24 V, 4 A",
 		Units:   []string{"V", "A"},
-		Range:   "a voltage " + voltage.limits() + " and a current " + current.limits(),
+		Range:   "a voltage " + voltage.limits() + "; a current " + current.limits(),
 		Parse:   ParseRail,
 	}
 	Ingresses = Dimension[Ingress]{
@@ -54,9 +54,5 @@ var (
 )
 
 func describe[Q any](s *scale, parse func(string) (Q, error)) Dimension[Q] {
-	names := s.unitNames()
-	if s == &crossSection || s == &conductorSet {
-		names = append(names, "AWG")
-	}
-	return Dimension[Q]{Name: s.name, Example: s.example, Units: names, Range: s.limits(), Parse: parse}
+	return Dimension[Q]{Name: s.name, Example: s.example, Units: s.unitNames(), Range: s.limits(), Parse: parse}
 }

@@ -14,8 +14,8 @@ type number struct {
 	num, den float64 // num carries the sign; den is positive
 }
 
-// exactWhole bounds the whole numbers that a float64 holds exactly.
-const exactWhole = 1 << 53
+// exactDigits is how many decimal digits a float64 always holds exactly.
+const exactDigits = 15
 
 // fault names what is wrong with a number; the wording is in diagnose.go.
 type fault uint8
@@ -70,7 +70,7 @@ func scanNumber(text string, i int) (n number, start, end int, bad fault) {
 	}
 
 	n = number{num: float64(mantissa), den: math.Pow10(decimals)}
-	if digits > 15 { // too long for an exact ratio, or for mantissa at all
+	if digits > exactDigits {
 		value, err := strconv.ParseFloat(text[first:i], 64)
 		if err != nil {
 			return n, start, i, faultMissing
@@ -115,7 +115,7 @@ func scanFraction(text string, first, i int, whole bool) (n number, next int, ba
 			return n, second + size, faultFraction
 		}
 		value, _ := strconv.ParseFloat(text[first:i], 64)
-		return number{num: value*den + num, den: den}, second + size, noFault
+		return number{num: float64(value*den) + num, den: den}, second + size, noFault
 	}
 	if second == i || second == len(text) || !isDigit(text[second]) {
 		return n, 0, noFault
@@ -134,7 +134,7 @@ func scanFraction(text string, first, i int, whole bool) (n number, next int, ba
 		return part, next, faultFraction
 	}
 	value, _ := strconv.ParseFloat(text[first:i], 64)
-	return number{num: value*part.den + part.num, den: part.den}, next, noFault
+	return number{num: float64(value*part.den) + part.num, den: part.den}, next, noFault
 }
 
 // ratio makes a fraction of two runs of digits.

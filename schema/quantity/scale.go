@@ -46,6 +46,7 @@ type scale struct {
 	lowest, highest float64 // permitted, in the base unit
 	smallest        float64 // the smallest magnitude permitted, 0 aside
 	noZero          bool    // 0 is refused
+	gauges          bool    // American wire gauges are accepted too
 }
 
 // reading is a part of a text that is read on a scale. The whole text is kept so
@@ -161,36 +162,37 @@ func (r reading) compound(sum number, from, at int) (number, *unit, error) {
 		case u == nil && last == nil:
 			return sum, nil, nil
 		case u == nil:
-			return sum, nil, r.badUnit(from, nameEndOfNumber(body, from), at)
+			return sum, nil, r.badUnit(from, numberEnd(body, from), at)
 		case last != nil && u.name != last.next:
-			return sum, nil, r.fail(from, nameEnd, "after "+last.name, "a number of "+last.next+" there", "")
+			return sum, nil, r.fail(from, nameEnd, "after "+quote(last.name), "a figure in "+quote(last.next)+" there", "")
 		case stop == len(body):
 			return sum, u, nil
 		case u.next == "":
 			if last == nil {
 				return sum, nil, nil
 			}
-			return sum, nil, r.fail(stop, len(body), "after "+u.name, "nothing more", "")
+			return sum, nil, r.fail(stop, len(body), "after "+quote(u.name), "nothing more", "")
 		case sum.den != 1:
-			return sum, nil, r.fail(from, nameEnd, "with a fraction before the "+u.next,
-				"a whole number of "+u.name+" there", "")
+			return sum, nil, r.fail(from, nameEnd, "which has a fraction before a smaller unit",
+				"a whole number before "+quote(u.name), "")
 		}
 		n, numFrom, numTo, bad := scanNumber(body, stop)
 		if bad != noFault {
 			return sum, nil, r.badNumber(numFrom, numTo, bad)
 		}
-		if n.num < 0 || n.num >= u.each*n.den {
-			return sum, nil, r.fail(numFrom, numTo, "after "+u.name,
-				"fewer than "+strconv.Itoa(int(u.each))+" "+u.next+" there", "")
+		if n.num >= u.each*n.den {
+			return sum, nil, r.fail(numFrom, numTo, "after "+quote(u.name),
+				"less than "+strconv.Itoa(int(u.each))+" "+u.next+" there", "")
 		}
 		if math.Signbit(sum.num) {
 			n.num = -n.num
 		}
-		sum = number{num: sum.num*u.each*n.den + n.num, den: n.den}
+		// The conversion forbids a fused multiply-add: same digits on every machine.
+		sum = number{num: float64(sum.num*u.each*n.den) + n.num, den: n.den}
 		from, at, last = numFrom, skipSpace(body, numTo), u
 		if at == len(body) {
 			return sum, nil, r.fail(numFrom, numTo, "a number without a unit",
-				"a number of "+u.next+" there", `write "`+r.text[:numTo]+" "+u.next+r.text[r.end:]+`"`)
+				"a figure in "+quote(u.next)+" there", `write "`+r.text[:numTo]+" "+u.next+r.text[r.end:]+`"`)
 		}
 	}
 }
@@ -204,7 +206,7 @@ func startsNumber(text string) bool {
 	return size > 0
 }
 
-func nameEndOfNumber(text string, from int) int {
+func numberEnd(text string, from int) int {
 	_, _, to, _ := scanNumber(text, from)
 	return to
 }
@@ -264,6 +266,9 @@ func (s *scale) unitNames() []string {
 	for i := range s.units {
 		names[i] = s.units[i].name
 	}
+	if s.gauges {
+		names = append(names, "AWG")
+	}
 	return names
 }
 
@@ -285,7 +290,7 @@ func (s *scale) limits() string {
 	case s.noZero:
 		return "from " + s.print(s.smallest) + " to " + highest
 	}
-	return "0, or from " + s.print(s.smallest) + " to " + highest
+	return "from " + s.print(s.smallest) + " to " + highest + ", or 0"
 }
 
 // wanted says what the scale expects, with an example.

@@ -15,7 +15,6 @@ var (
 			{name: "W", mul: 1, div: 1, also: []string{"watt", "watts"}},
 			{name: "mW", mul: 1, div: 1e3, strict: true, also: []string{"milliwatt", "milliwatts"}},
 			{name: "kW", mul: 1e3, div: 1, also: []string{"kilowatt", "kilowatts"}},
-			{name: "MW", mul: 1e6, div: 1, strict: true, also: []string{"megawatt", "megawatts"}},
 		},
 		prints: []step{{0, "mW"}, {0.01, "W"}, {1e4, "kW"}},
 		slips: []slip{
@@ -83,12 +82,12 @@ var (
 	}
 	crossSection = scale{
 		name: "conductor size", example: "1.5 mm2",
-		units: conductorUnits, slips: conductorSlips,
+		units: conductorUnits, slips: conductorSlips, gauges: true,
 		smallest: 1e-3, highest: 1e4, noZero: true,
 	}
 	conductorSet = scale{
 		name: "conductor size", example: "2 x 1.5 mm2",
-		units: conductorUnits, slips: conductorSlips,
+		units: conductorUnits, slips: conductorSlips, gauges: true,
 		smallest: 1e-3, highest: 1e4, noZero: true,
 	}
 	conductorUnits = []unit{
