@@ -66,7 +66,7 @@ func LoopOhm(ohmPerMetre, lengthMetres float64) float64 { return 2 * lengthMetre
 //
 // Metric sizes take the maximum of IEC 60228 for their class; where no class is said, class 5, whose figures are the
 // highest. A size that is not in the table takes the highest product of resistance and area of its column, divided by the
-// area, so that no figure comes out below what the standard would permit at the neighbouring sizes.
+// area, so that no figure comes out below what the standard permits at the sizes around it.
 //
 // AWG sizes take 17.241 ohm·mm²/km (100 % IACS) over the area by ASTM B258, which is the nominal value of a solid plain
 // conductor; where no construction is said, that one too. Stranded and coated ones are raised by the ratio in which NEC
@@ -101,9 +101,9 @@ func NextLarger(c Conductor) (larger Conductor, ok bool) {
 		}
 		return c, false
 	}
-	for _, row := range iec60228() {
-		if row.areaMM2 > c.AreaMM2 && !sameSize(row.areaMM2, c.AreaMM2) {
-			c.AreaMM2 = row.areaMM2
+	for _, areaMM2 := range tradeSizesMM2() {
+		if areaMM2 > c.AreaMM2 && !sameSize(areaMM2, c.AreaMM2) {
+			c.AreaMM2 = areaMM2
 			return c, true
 		}
 	}

@@ -10,9 +10,10 @@ type metric struct {
 }
 
 // iec60228 is IEC 60228:2004, Tables 1 and 2 (classes 1 and 2, which agree at these sizes) and Tables 3 and 4 (classes 5
-// and 6, which agree too), at the sizes of the trade. A function, so that no code can change the table.
-func iec60228() [9]metric {
-	return [9]metric{
+// and 6, which agree too). Rows up to 16 mm² were read in reprints of the standard; larger ones and class 6 are from
+// memory. A function, so that no code can change the table.
+func iec60228() [15]metric {
+	return [15]metric{
 		{0.5, 36.0, 36.7, 39.0, 40.1},
 		{0.75, 24.5, 24.8, 26.0, 26.7},
 		{1, 18.1, 18.2, 19.5, 20.0},
@@ -22,8 +23,17 @@ func iec60228() [9]metric {
 		{6, 3.08, 3.11, 3.30, 3.39},
 		{10, 1.83, 1.84, 1.91, 1.95},
 		{16, 1.15, 1.16, 1.21, 1.24},
+		{25, 0.727, 0.734, 0.780, 0.795},
+		{35, 0.524, 0.529, 0.554, 0.565},
+		{50, 0.387, 0.391, 0.386, 0.393},
+		{70, 0.268, 0.270, 0.272, 0.277},
+		{95, 0.193, 0.195, 0.206, 0.210},
+		{120, 0.153, 0.154, 0.161, 0.164},
 	}
 }
+
+// tradeSizesMM2 are the metric sizes loudspeaker cable is sold in.
+func tradeSizesMM2() [9]float64 { return [9]float64{0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16} }
 
 // flexible: classes 5 and 6, and a class that was not said.
 func (c Conductor) flexible() bool { return c.Class != 1 && c.Class != 2 }
