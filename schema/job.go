@@ -1,0 +1,190 @@
+package schema
+
+import (
+	"loudlint/schema/quantity"
+	"loudlint/schema/source"
+)
+
+// System is the job as a whole. A design without a system block has one with
+// an empty Header.
+type System struct {
+	Part
+	Reference            Value[string]
+	Revision             Value[string]
+	Duty                 Value[string]
+	Mains                Value[quantity.Voltage]
+	WiringRules          Value[string]
+	ConductorTemperature Value[quantity.Temperature]
+	Units                Value[string]
+	Polarity             Value[string]
+}
+
+// Emergency tells that the duty includes emergency announcements.
+func (s *System) Emergency() bool {
+	return s.Duty.V == "emergency" || s.Duty.V == "emergency, announcements and music"
+}
+
+// US tells that results are printed in US units.
+func (s *System) US() bool { return s.Units.V == "US" }
+
+// Space is where people listen.
+type Space struct {
+	Part
+	Like            Value[string]
+	Alike           Value[int]
+	Length          Value[quantity.Length]
+	Width           Value[quantity.Length]
+	Area            Value[quantity.FloorArea]
+	Outline         []List[quantity.Length]
+	Height          Value[quantity.Length]
+	Listeners       Value[string] // "standing", "seated"
+	Noise           Spectrum[quantity.SoundLevel]
+	WantedOverNoise Value[quantity.Gain]
+	WantedLevel     Value[quantity.SoundLevel]
+	Programme       Value[quantity.SoundLevel]
+	MutedBy         Value[string]
+	Reverberation   Spectrum[quantity.Duration]
+	Surfaces        []*Surface
+	Outdoors        Value[bool]
+	Exposure        Value[quantity.Ingress]
+	Ceiling         Value[string]
+	AirHandlingVoid Value[bool]
+	Layout          Value[string]
+	Temperature     Value[quantity.Temperature]
+	Humidity        Value[quantity.Percent]
+}
+
+// Count is how many equal spaces the block stands for.
+func (s *Space) Count() int { return s.Alike.Or(1) }
+
+// Surface is part of what encloses a space.
+type Surface struct {
+	Part
+	Area       Value[quantity.FloorArea]
+	Material   Value[string]
+	Absorption Spectrum[float64]
+}
+
+// Reading is what a meter said.
+type Reading struct {
+	Part
+	Line                  Value[string]
+	At                    Value[string]
+	Beyond                Value[string]
+	Space                 Value[string]
+	Impedance             Value[Impedance]
+	Frequency             Value[quantity.Frequency]
+	Instrument            Value[string]
+	Attenuators           Value[string]
+	AmplifierDisconnected Value[bool]
+	Volts                 Value[quantity.Voltage]
+	Signal                Value[string]
+	Earth                 Value[quantity.Resistance]
+	Insulation            Value[quantity.Resistance]
+	Level                 Value[quantity.SoundLevel]
+	Date                  Value[string]
+}
+
+// Impedance is a meter's figure. It alone may stand without a unit, because
+// people write down what the display showed.
+type Impedance struct {
+	Ohm      quantity.Resistance // meaningless when Unitless
+	Number   float64             // what was written when Unitless
+	Unitless bool
+}
+
+// Supply is mains and standby power.
+type Supply struct {
+	Part
+	Feeds        List[string]
+	Breaker      Value[quantity.Current]
+	Battery      Value[quantity.Voltage]
+	Capacity     Value[quantity.Charge]
+	Standby      Value[quantity.Duration]
+	Announcement Value[quantity.Duration]
+	Ageing       Value[float64]
+	Relays       Value[quantity.Rail]
+}
+
+// Safety is what the design states about safe work.
+type Safety struct {
+	Part
+	LineTerminals  Value[string] // "covered", "open"
+	Isolation      Value[string] // "before work", "none"
+	MainsSeparated Value[bool]
+	Earthed        Value[bool]
+	HighestLevel   Value[quantity.SoundLevel]
+	WorkAtHeight   Value[string]
+	FittedBy       Value[string]
+	LocalRules     Value[string]
+	EmergencyBy    Value[string]
+	EmergencyRules Value[string]
+}
+
+// Item is another thing to buy.
+type Item struct {
+	Part
+	Quantity Value[int]
+	Location Value[string]
+	Note     Value[string]
+}
+
+// Address names one part of the system with ordinary attributes.
+type Address struct {
+	Amplifier   Value[string]
+	Mixer       Value[string]
+	Channel     Value[string]
+	Output      Value[string]
+	Line        Value[string]
+	Loudspeaker Value[string]
+	Attenuator  Value[string]
+	Source      Value[string]
+	Space       Value[string]
+	Supply      Value[string]
+	Reading     Value[string]
+}
+
+// Deviation is an agreed departure from a check; its label is the check.
+type Deviation struct {
+	Part
+	Address
+	Reason     Value[string]
+	AcceptedBy Value[string]
+	Until      Value[string]
+}
+
+// Criteria is a set of limits for a job.
+type Criteria struct {
+	Part
+	Limits []*Limit
+}
+
+// Limit sets parameters of one check; its label is the check. Which settings
+// exist is known to the checks, not to the dialect.
+type Limit struct {
+	Part
+	Settings []Setting
+}
+
+// Setting is one attribute of a Limit as it was written.
+type Setting struct {
+	Name     string
+	NameSpan source.Span
+	Value    Value[string] // the text; a number or true/false in its written form
+	Quoted   bool          // a text in quotes, as opposed to a bare number or true/false
+}
+
+// Criterion is a check of the consultant's own.
+type Criterion struct {
+	Part
+	Each     Value[string]
+	Expect   Value[string] // an expression, kept as written
+	Message  Value[string]
+	Severity Value[string]
+}
+
+// Use brings another file.
+type Use struct {
+	Part
+	File Value[string]
+}

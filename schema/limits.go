@@ -1,0 +1,32 @@
+package schema
+
+// Limits on what a design may hold. They keep a hostile or broken file from
+// taking the machine; each is far above any real job.
+const (
+	// MaxFileBytes bounds one file.
+	MaxFileBytes = 256 << 20
+	// MaxTotalBytes bounds all files of one design.
+	MaxTotalBytes = 1 << 30
+	// MaxNesting bounds braces, brackets and parentheses inside each other. The
+	// HCL parser recurses once per level, and a Go stack overflow cannot be
+	// recovered from.
+	MaxNesting = 64
+	// MaxOperators bounds operators in one expression, for the same reason.
+	MaxOperators = 200
+	// MaxUnits bounds how many devices a design may come to when its runs are
+	// written out.
+	MaxDevices = 4_000_000
+	// MaxRun bounds one quantity.
+	MaxRun = 2_000_000
+	// MaxUnitRun bounds the channels, outputs, inputs or sends of one run.
+	MaxUnitRun = 1024
+	// MaxNameBytes bounds a name; MaxTextBytes any other text.
+	MaxNameBytes = 200
+	MaxTextBytes = 2000
+	// MaxTemplateParts bounds the pieces of one text made by a template.
+	MaxTemplateParts = 64
+	// MaxUseDepth bounds files that use files.
+	MaxUseDepth = 8
+	// MaxProblems bounds the problems kept of one file.
+	MaxProblems = 1000
+)

@@ -1,0 +1,308 @@
+package schema
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+
+	"loudlint/schema/source"
+)
+
+// Ending is the ending of the names of design files.
+const Ending = ".pa.hcl"
+
+// Options of reading.
+type Options struct {
+	// Folders are places outside the design's own folder where files that are
+	// used may be found.
+	Folders []string
+	// Workers bounds how many goroutines parse at once; 0 means as many as
+	// there are processors.
+	Workers int
+	// Open reads a file that a `use` names: from is the file that names it.
+	// Load sets it; Read without it refuses every use.
+	Open func(from *source.File, name string) (*source.File, error)
+}
+
+// Load reads a design from disk: one file, or all files of a folder that end in
+// .pa.hcl. Problems are about what the text says and have a place in it; an
+// error is about files that cannot be read. The design is nil when either is
+// given.
+func Load(name string, options Options) (*Design, []Problem, error) {
+	info, err := os.Stat(name)
+	if err != nil {
+		return nil, nil, missingFile(name, err)
+	}
+	var paths []string
+	root := name
+	if info.IsDir() {
+		entries, err := os.ReadDir(name)
+		if err != nil {
+			return nil, nil, fmt.Errorf("read the folder %s: %w", name, err)
+		}
+		for _, e := range entries {
+			if strings.HasSuffix(e.Name(), Ending) && !e.IsDir() {
+				paths = append(paths, filepath.Join(name, e.Name()))
+			}
+		}
+		if len(paths) == 0 {
+			return nil, nil, fmt.Errorf("the folder %s holds no design: no file in it ends in %s", name, Ending)
+		}
+	} else {
+		root = filepath.Dir(name)
+		paths = []string{name}
+	}
+	disk := &disk{root: root, folders: options.Folders}
+	files := make([]*source.File, len(paths))
+	for i, p := range paths {
+		if files[i], err = disk.read(p); err != nil {
+			return nil, nil, err
+		}
+	}
+	options.Open = disk.use
+	design, problems := Read(filepath.ToSlash(name), files, options)
+	return design, problems, nil
+}
+
+func missingFile(name string, err error) error {
+	if !os.IsNotExist(err) {
+		return fmt.Errorf("read the design %s: %w", name, err)
+	}
+	folder, base := filepath.Split(name)
+	if folder == "" {
+		folder = "."
+	}
+	var names []string
+	if entries, e := os.ReadDir(folder); e == nil {
+		for _, entry := range entries {
+			if entry.IsDir() || strings.HasSuffix(entry.Name(), Ending) {
+				names = append(names, entry.Name())
+			}
+		}
+	}
+	if near := nearest(base, names); near != "" {
+		return fmt.Errorf("there is no file or folder %s; did you mean %s?", name, filepath.Join(folder, near))
+	}
+	return fmt.Errorf("there is no file or folder %s", name)
+}
+
+// disk reads the files of one design.
+type disk struct {
+	root    string
+	folders []string
+	total   int64
+}
+
+func (d *disk) read(name string) (*source.File, error) {
+	info, err := os.Stat(name)
+	if err != nil {
+		return nil, fmt.Errorf("read the file %s: %w", name, err)
+	}
+	if !info.Mode().IsRegular() {
+		return nil, fmt.Errorf("read the file %s: it is no ordinary file", name)
+	}
+	if d.total += info.Size(); info.Size() > MaxFileBytes || d.total > MaxTotalBytes {
+		return nil, fmt.Errorf("read the file %s: it is too large; a file may have %d bytes and a design %d", name, MaxFileBytes, MaxTotalBytes)
+	}
+	text, err := os.ReadFile(name)
+	if err != nil {
+		return nil, fmt.Errorf("read the file %s: %w", name, err)
+	}
+	return source.NewFile(filepath.ToSlash(filepath.Clean(name)), text), nil
+}
+
+// use finds a file that another names: beside it, inside the design's folder or
+// one that the command line names, and nowhere else.
+func (d *disk) use(from *source.File, name string) (*source.File, error) {
+	if path.IsAbs(name) || strings.ContainsAny(name, `\:`) || slices.Contains(strings.Split(name, "/"), "..") {
+		return nil, fmt.Errorf("the path %q leaves the design's folder; a used file lies in it, or in a folder named on the command line with --folder", name)
+	}
+	candidates := []string{filepath.Join(filepath.Dir(filepath.FromSlash(from.Name)), filepath.FromSlash(name))}
+	for _, f := range d.folders {
+		candidates = append(candidates, filepath.Join(f, filepath.FromSlash(name)))
+	}
+	for _, c := range candidates {
+		info, err := os.Stat(c)
+		if err != nil || info.IsDir() {
+			continue
+		}
+		if !d.inside(c) {
+			return nil, fmt.Errorf("the file %q leads out of the design's folder through a link", name)
+		}
+		return d.read(c)
+	}
+	near := ""
+	if entries, err := os.ReadDir(filepath.Dir(candidates[0])); err == nil {
+		near = nearest(path.Base(name), fileNames(entries))
+	}
+	if near != "" {
+		return nil, fmt.Errorf("there is no file %q; did you mean %q?", name, path.Join(path.Dir(name), near))
+	}
+	return nil, fmt.Errorf("there is no file %q beside this one", name)
+}
+
+// inside tells that a file really lies in the design's folder or a named one,
+// links followed.
+func (d *disk) inside(name string) bool {
+	real, err := filepath.EvalSymlinks(name)
+	if err != nil {
+		return false
+	}
+	for _, folder := range append([]string{d.root}, d.folders...) {
+		base, err := filepath.EvalSymlinks(folder)
+		if err != nil {
+			continue
+		}
+		if a, err := filepath.Abs(base); err == nil {
+			base = a
+		}
+		if a, err := filepath.Abs(real); err == nil {
+			real = a
+		}
+		if rel, err := filepath.Rel(base, real); err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
+			return true
+		}
+	}
+	return false
+}
+
+func fileNames(entries []fs.DirEntry) []string {
+	var names []string
+	for _, e := range entries {
+		if strings.HasSuffix(e.Name(), Ending) {
+			names = append(names, e.Name())
+		}
+	}
+	return names
+}
+
+// Read makes a design of files already in memory. All problems of all files are
+// given together, in the order of their places; the design is nil when there is
+// any.
+func Read(name string, files []*source.File, options Options) (*Design, []Problem) {
+	own := slices.Clone(files)
+	slices.SortFunc(own, func(a, b *source.File) int { return strings.Compare(a.Name, b.Name) })
+	parsed := parseAll(own, options.Workers)
+	used, problems := followUses(parsed, options)
+
+	everything := append(slices.Clone(parsed), used...)
+	givens, more := readGivens(everything)
+	problems = append(problems, more...)
+
+	fragments := make([]*fragment, len(everything))
+	inParallel(len(everything), options.Workers, func(i int) {
+		fragments[i] = readFragment(everything[i], givens, i >= len(parsed))
+	})
+	r := &resolver{design: &Design{Name: name}}
+	r.problems = problems
+	r.merge(fragments)
+	r.resolve()
+	if len(r.problems) > 0 {
+		return nil, sortProblems(r.problems)
+	}
+	return r.design, nil
+}
+
+func parseAll(files []*source.File, workers int) []syntax {
+	parsed := make([]syntax, len(files))
+	inParallel(len(files), workers, func(i int) { parsed[i] = parseFile(files[i]) })
+	return parsed
+}
+
+// followUses parses the files that others use, each once.
+func followUses(parsed []syntax, options Options) ([]syntax, []Problem) {
+	var problems []Problem
+	var used []syntax
+	seen := map[string]bool{}
+	for _, s := range parsed {
+		seen[s.file.Name] = true
+	}
+	level := parsed
+	for depth := 1; len(level) > 0; depth++ {
+		var next []syntax
+		for _, s := range level {
+			for _, u := range usesOf(s) {
+				refuse := func(err error) {
+					problems = append(problems, Problem{Span: u.Span, Found: capital(err.Error()) + "."})
+				}
+				if depth > MaxUseDepth {
+					refuse(fmt.Errorf("files use files more than %d deep", MaxUseDepth))
+					continue
+				}
+				if options.Open == nil {
+					refuse(fmt.Errorf("other files cannot be used here"))
+					continue
+				}
+				file, err := options.Open(s.file, u.V)
+				if err != nil {
+					refuse(err)
+					continue
+				}
+				if !seen[file.Name] {
+					seen[file.Name] = true
+					next = append(next, parseFile(file))
+				}
+			}
+		}
+		used = append(used, next...)
+		level = next
+	}
+	return used, problems
+}
+
+// usesOf lists the files a parsed file uses. Whatever is wrong with a use
+// block is said when the block is decoded.
+func usesOf(s syntax) []Value[string] {
+	if s.body == nil {
+		return nil
+	}
+	var all []Value[string]
+	d := &decoder{file: s.file}
+	for _, b := range s.body.Blocks {
+		if b.Type != "use" {
+			continue
+		}
+		if a, ok := b.Body.Attributes["file"]; ok {
+			if t, plain := plainText(a.Expr); plain && t != "" {
+				all = append(all, Value[string]{V: t, Text: t, Span: d.span(a.Expr.Range())})
+			}
+		}
+	}
+	return all
+}
+
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// inParallel calls do for 0 to n-1 on at most `workers` goroutines.
+func inParallel(n, workers int, do func(i int)) {
+	if workers = workersFor(n, workers); workers <= 1 {
+		for i := range n {
+			do(i)
+		}
+		return
+	}
+	var wait sync.WaitGroup
+	next := make(chan int)
+	for range workers {
+		wait.Go(func() {
+			for i := range next {
+				do(i)
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wait.Wait()
+}

@@ -1,0 +1,97 @@
+package schema
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"loudlint/schema/source"
+)
+
+// Problem is one thing in the text that keeps it from being a design.
+type Problem struct {
+	Span     source.Span
+	Found    string // what was found, as a sentence
+	Expected string // what is expected instead, as a sentence; may be empty
+	Nearest  string // nearest valid choice, as it would be written; may be empty
+	Related  []Place
+}
+
+// Place is a span with what is to be seen there.
+type Place struct {
+	Span source.Span
+	Note string
+}
+
+// String is the problem on one line, without the text it concerns.
+func (p Problem) String() string {
+	parts := []string{p.Found}
+	if p.Expected != "" {
+		parts = append(parts, p.Expected)
+	}
+	if p.Nearest != "" {
+		parts = append(parts, "Did you mean "+p.Nearest+"?")
+	}
+	return strings.Join(parts, " ")
+}
+
+func sortProblems(problems []Problem) []Problem {
+	slices.SortStableFunc(problems, func(a, b Problem) int {
+		return cmp.Or(source.Compare(a.Span, b.Span), cmp.Compare(a.Found, b.Found))
+	})
+	return slices.CompactFunc(problems, func(a, b Problem) bool { return a.Span == b.Span && a.Found == b.Found })
+}
+
+// nearest gives the candidate closest to name, or "" when none is close: at
+// most a third of the letters may differ.
+func nearest(name string, candidates []string) string {
+	folded := fold(name)
+	best, bestDistance := "", len(folded)/3+1
+	for _, c := range candidates {
+		if d := editDistance(folded, fold(c), bestDistance); d < bestDistance || d == bestDistance && best != "" && c < best {
+			best, bestDistance = c, d
+		}
+	}
+	if best == "" && len(folded) > 2 { // a word left out or added is no spelling mistake
+		for _, c := range candidates {
+			if strings.HasPrefix(fold(c), folded) || strings.HasPrefix(folded, fold(c)) && len(fold(c)) > 2 {
+				return c
+			}
+		}
+	}
+	return best
+}
+
+// fold makes names comparable that differ only in case or spaces.
+func fold(name string) string {
+	return strings.ToLower(strings.Join(strings.Fields(name), " "))
+}
+
+// editDistance counts insertions, deletions, substitutions and swaps of
+// neighbours between a and b (optimal string alignment); above limit it gives
+// limit+1.
+func editDistance(a, b string, limit int) int {
+	ra, rb := []rune(a), []rune(b)
+	if d := len(ra) - len(rb); d > limit || -d > limit || len(ra) > 200 || len(rb) > 200 {
+		return limit + 1
+	}
+	before, last, row := make([]int, len(rb)+1), make([]int, len(rb)+1), make([]int, len(rb)+1)
+	for j := range last {
+		last[j] = j
+	}
+	for i := range ra {
+		row[0] = i + 1
+		for j := range rb {
+			cost := 1
+			if ra[i] == rb[j] {
+				cost = 0
+			}
+			row[j+1] = min(last[j+1]+1, row[j]+1, last[j]+cost)
+			if i > 0 && j > 0 && ra[i] == rb[j-1] && ra[i-1] == rb[j] {
+				row[j+1] = min(row[j+1], before[j-1]+1)
+			}
+		}
+		before, last, row = last, row, before
+	}
+	return min(last[len(rb)], limit+1)
+}

@@ -1,0 +1,162 @@
+package schema
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"loudlint/schema/source"
+)
+
+// refKind is the kind of part that a name refers to.
+type refKind int
+
+const (
+	refNone refKind = iota // looked up elsewhere, or not at all
+	refUnit
+	refAmplifier
+	refLine
+	refLineOrGroup
+	refSource
+	refMuteLink
+	refSpace
+	refSupply
+	refReading
+)
+
+func (k refKind) describe() string {
+	switch k {
+	case refUnit:
+		return "an amplifier or mixer"
+	case refAmplifier:
+		return "an amplifier"
+	case refLine:
+		return "a line"
+	case refLineOrGroup:
+		return "a line or group"
+	case refSource:
+		return "a source"
+	case refMuteLink:
+		return "a mute link"
+	case refSpace:
+		return "a space"
+	case refSupply:
+		return "a supply"
+	case refReading:
+		return "a reading"
+	}
+	return "it"
+}
+
+func (k refKind) describePlural() string {
+	switch k {
+	case refUnit:
+		return "amplifiers or mixers"
+	case refLine:
+		return "lines"
+	case refLineOrGroup:
+		return "lines or groups"
+	case refSource:
+		return "sources"
+	}
+	return "parts"
+}
+
+// reference is a name that was read and has to exist.
+type reference struct {
+	kind  refKind
+	value Value[string]
+}
+
+func (d *decoder) refer(kind refKind, v Value[string]) {
+	if kind != refNone {
+		d.refs = append(d.refs, reference{kind, v})
+	}
+}
+
+// nameTable is every name of one kind.
+type nameTable struct {
+	kind  refKind
+	known map[string]source.Span
+	names []string
+}
+
+// checkReferences refuses names that nothing has. Devices of a large design
+// name the same few spaces over and over: known names cost one lookup.
+func (r *resolver) checkReferences(refs []reference) {
+	tables := map[refKind]*nameTable{}
+	add := func(kind refKind, parts ...*Part) {
+		t := tables[kind]
+		if t == nil {
+			t = &nameTable{kind: kind, known: map[string]source.Span{}}
+			tables[kind] = t
+		}
+		for _, p := range parts {
+			t.known[p.Name] = p.NameSpan
+			t.names = append(t.names, p.Name)
+		}
+	}
+	d := r.design
+	for _, u := range d.Units {
+		add(refUnit, &u.Part)
+		if u.Kind == KindAmplifier {
+			add(refAmplifier, &u.Part)
+		}
+	}
+	for _, l := range d.Lines {
+		add(refLine, &l.Part)
+		add(refLineOrGroup, &l.Part)
+	}
+	for _, g := range d.Groups {
+		add(refLineOrGroup, &g.Part)
+	}
+	for _, s := range d.Sources {
+		add(refSource, &s.Part)
+	}
+	for _, m := range d.MuteLinks {
+		add(refMuteLink, &m.Part)
+	}
+	for _, s := range d.Spaces {
+		add(refSpace, &s.Part)
+	}
+	for _, s := range d.Supplies {
+		add(refSupply, &s.Part)
+	}
+	for _, s := range d.Readings {
+		add(refReading, &s.Part)
+	}
+	for _, ref := range refs {
+		t := tables[ref.kind]
+		if t == nil {
+			t = &nameTable{kind: ref.kind}
+			tables[ref.kind] = t
+		}
+		if _, ok := t.known[ref.value.V]; !ok {
+			r.refuseName(ref.value, ref.kind.describe(), t.names)
+		}
+	}
+}
+
+// refuseName words a name that refers to nothing.
+func (r *resolver) refuseName(v Value[string], what string, candidates []string) {
+	near := nearest(v.V, candidates)
+	expected := fmt.Sprintf("The design has no %s.", strings.TrimPrefix(strings.TrimPrefix(what, "an "), "a "))
+	if len(candidates) > 0 {
+		expected = "There is " + someOf(candidates) + "."
+	}
+	if near != "" {
+		near = strconv.Quote(near)
+	}
+	r.refuse(v.Span, fmt.Sprintf("%q is not the name of %s.", v.V, what), expected, near)
+}
+
+// someOf lists up to six names and counts the rest.
+func someOf(all []string) string {
+	const most = 6
+	unique := slices.Compact(slices.Clone(all))
+	if len(unique) > most+1 {
+		return fmt.Sprintf("%s and %d more", quotedList(unique[:most]), len(unique)-most)
+	}
+	return quotedList(unique)
+}

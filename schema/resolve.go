@@ -1,0 +1,426 @@
+package schema
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strconv"
+	"strings"
+
+	"loudlint/schema/quantity"
+	"loudlint/schema/source"
+)
+
+// resolver follows everything in a design that points elsewhere.
+type resolver struct {
+	design   *Design
+	refs     []reference
+	problems []Problem
+}
+
+func (r *resolver) problem(p Problem) { r.problems = append(r.problems, p) }
+
+func (r *resolver) refuse(span source.Span, found, expected, nearest string) {
+	r.problem(Problem{Span: span, Found: found, Expected: expected, Nearest: nearest})
+}
+
+// merge puts the files together in the order of their names.
+func (r *resolver) merge(fragments []*fragment) {
+	d := r.design
+	var systems []*System
+	var safety []*Safety
+	for _, f := range fragments {
+		d.Files = append(d.Files, f.file)
+		r.problems = append(r.problems, f.problems...)
+		r.refs = append(r.refs, f.refs...)
+		systems = append(systems, f.systems...)
+		safety = append(safety, f.safety...)
+		d.Units = append(d.Units, f.units...)
+		d.Lines = append(d.Lines, f.lines...)
+		d.Groups = append(d.Groups, f.groups...)
+		d.Sources = append(d.Sources, f.sources...)
+		d.MuteLinks = append(d.MuteLinks, f.muteLinks...)
+		d.Spaces = append(d.Spaces, f.spaces...)
+		d.Readings = append(d.Readings, f.readings...)
+		d.Supplies = append(d.Supplies, f.supplies...)
+		d.Items = append(d.Items, f.items...)
+		d.Deviations = append(d.Deviations, f.deviations...)
+		d.Criteria = append(d.Criteria, f.criteria...)
+		d.Criterions = append(d.Criterions, f.criterions...)
+		d.Catalogue.add(&f.catalogue)
+	}
+	d.System = &System{}
+	if len(systems) > 0 {
+		d.System = systems[0]
+	}
+	for _, s := range systems[min(1, len(systems)):] {
+		r.problem(Problem{Span: s.Header, Found: fmt.Sprintf("A second system block, %q.", s.Name), Expected: "A design is one job: one system block in all its files.", Related: []Place{{systems[0].Header, fmt.Sprintf("the first one, %q", systems[0].Name)}}})
+	}
+	if len(safety) > 0 {
+		d.Safety = safety[0]
+	}
+	for _, s := range safety[min(1, len(safety)):] {
+		r.problem(Problem{Span: s.Header, Found: "A second safety block.", Expected: "What a design states about safe work stands in one place.", Related: []Place{{safety[0].Header, "the first one"}}})
+	}
+}
+
+func (r *resolver) resolve() {
+	d := r.design
+	distinct(r, "amplifier or mixer", d.Units)
+	distinct(r, "line", d.Lines)
+	distinct(r, "group", d.Groups)
+	distinct(r, "source", d.Sources)
+	distinct(r, "mute link", d.MuteLinks)
+	distinct(r, "space", d.Spaces)
+	distinct(r, "reading", d.Readings)
+	distinct(r, "supply", d.Supplies)
+	distinct(r, "part", d.Items)
+	distinct(r, "criterion", d.Criterions)
+	r.groupsAgainstLines()
+	r.checkReferences(r.refs)
+	r.likeLines()
+	r.likeSpaces()
+	r.useTypical()
+	r.distinctModels()
+	r.models()
+	for _, u := range d.Units {
+		r.expandUnit(u)
+	}
+	r.links()
+	for _, l := range d.Lines {
+		r.line(l)
+	}
+	r.deviceNames()
+	for _, s := range d.Sources {
+		r.source(s)
+	}
+	for _, m := range d.MuteLinks {
+		m.UnitPart, m.InputPart = r.feed(m.Into, m.Input, true)
+	}
+	for _, u := range d.Units {
+		r.unitNames(u)
+	}
+}
+
+// distinct refuses two parts of one kind with names that are equal or that
+// nobody can tell apart.
+func distinct[T interface{ part() *Part }](r *resolver, what string, all []T) {
+	seen := make(map[string]*Part, len(all))
+	for _, t := range all {
+		p := t.part()
+		key := fold(p.Name)
+		before, twice := seen[key]
+		switch {
+		case !twice:
+			seen[key] = p
+		case before.Name == p.Name:
+			r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("A second %s is called %q.", what, p.Name), Expected: "Each has a name of its own.", Related: []Place{{before.NameSpan, "the first one"}}})
+		default:
+			r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("%q differs from %q only in case or spaces.", p.Name, before.Name), Expected: "People could not tell them apart.", Related: []Place{{before.NameSpan, "the first one"}}})
+		}
+	}
+}
+
+func (r *resolver) groupsAgainstLines() {
+	for _, g := range r.design.Groups {
+		if l := r.design.Line(g.Name); l != nil {
+			r.problem(Problem{Span: g.NameSpan, Found: fmt.Sprintf("A line is called %q too.", g.Name), Expected: "A source that names it could mean either.", Related: []Place{{l.NameSpan, "the line"}}})
+		}
+	}
+}
+
+// likeLines carries out `like` on lines: one level deep, so that a reader has
+// to look in one other place at most.
+func (r *resolver) likeLines() {
+	for _, l := range r.design.Lines {
+		if !l.Like.Set() {
+			continue
+		}
+		model := r.design.Line(l.Like.V)
+		switch {
+		case model == nil: // refused with the references
+		case model == l:
+			r.refuse(l.Like.Span, "This line is like itself.", "Here stands the name of another line.", "")
+		case model.Like.Set():
+			r.problem(Problem{Span: l.Like.Span, Found: fmt.Sprintf("%q is itself like another line.", model.Name), Expected: "Name the line that is written out.", Nearest: strconv.Quote(model.Like.V), Related: []Place{{model.Like.Span, "here"}}})
+		default:
+			theDialect().line.inherit(l, model, "like", "formerly")
+			if len(l.Devices) == 0 {
+				l.Devices = model.Devices
+			}
+		}
+	}
+}
+
+func (r *resolver) likeSpaces() {
+	for _, s := range r.design.Spaces {
+		if !s.Like.Set() {
+			continue
+		}
+		model := r.design.Space(s.Like.V)
+		switch {
+		case model == nil:
+		case model == s:
+			r.refuse(s.Like.Span, "This space is like itself.", "Here stands the name of another space.", "")
+		case model.Like.Set():
+			r.problem(Problem{Span: s.Like.Span, Found: fmt.Sprintf("%q is itself like another space.", model.Name), Expected: "Name the space that is written out.", Nearest: strconv.Quote(model.Like.V), Related: []Place{{model.Like.Span, "here"}}})
+		default:
+			skip := []string{"like", "formerly", "alike"}
+			if s.WantedLevel.Set() {
+				skip = append(skip, "wanted_over_noise")
+			}
+			if s.WantedOverNoise.Set() {
+				skip = append(skip, "wanted_level")
+			}
+			theDialect().space.inherit(s, model, skip...)
+			if len(s.Surfaces) == 0 {
+				s.Surfaces = model.Surfaces
+			}
+		}
+	}
+	for _, s := range r.design.Spaces {
+		if s.WantedLevel.Set() && s.WantedOverNoise.Set() {
+			r.problem(Problem{Span: s.WantedOverNoise.Span, Found: "This space has two wanted levels.", Expected: "Speech is wanted either at a level (wanted_level) or above the noise (wanted_over_noise).", Related: []Place{{s.WantedLevel.Span, "the other one"}}})
+		}
+	}
+}
+
+// modelTables finds models by name.
+type modelTables struct {
+	units        map[string]*UnitModel
+	loudspeakers map[string]*LoudspeakerModel
+	attenuators  map[string]*AttenuatorModel
+	microphones  map[string]*MicrophoneModel
+	cables       map[string]*CableModel
+}
+
+func byName[T interface{ part() *Part }](all []T) map[string]T {
+	m := make(map[string]T, len(all))
+	for _, t := range all {
+		m[t.part().Name] = t
+	}
+	return m
+}
+
+func (r *resolver) distinctModels() {
+	c := &r.design.Catalogue
+	distinct(r, "amplifier or mixer model", c.Units)
+	distinct(r, "loudspeaker model", c.Loudspeakers)
+	distinct(r, "attenuator model", c.Attenuators)
+	distinct(r, "microphone model", c.Microphones)
+	distinct(r, "cable model", c.Cables)
+	distinct(r, "connector model", c.Connectors)
+}
+
+// models lays what parts say over what their models say.
+func (r *resolver) models() {
+	c := &r.design.Catalogue
+	tables := modelTables{byName(c.Units), byName(c.Loudspeakers), byName(c.Attenuators), byName(c.Microphones), byName(c.Cables)}
+	r.design.cables = map[string]*Cable{}
+	for _, m := range c.Units {
+		r.expandRuns(&m.UnitData)
+	}
+	for _, u := range r.design.Units {
+		if m, ok := lookup(r, tables.units, u.Model, "amplifier or mixer model"); ok {
+			u.ModelPart = m
+			if m.Kind != u.Kind {
+				r.problem(Problem{Span: u.Model.Span, Found: fmt.Sprintf("%q is the model of %s.", m.Name, withArticle(m.Kind)), Expected: fmt.Sprintf("This part is %s.", withArticle(u.Kind)), Related: []Place{{m.Header, "the model"}}})
+				continue
+			}
+			u.Overrides = inherit(unitDataAttributes(), &u.UnitData, &m.UnitData)
+		}
+	}
+	for _, s := range r.design.Sources {
+		if m, ok := lookup(r, tables.microphones, s.Model, "microphone model"); ok {
+			s.ModelPart = m
+			s.Overrides = inherit(sourceDataAttributes(), &s.SourceData, &m.SourceData)
+			s.Fits = m.Fits
+			if !s.Connector.Set() {
+				s.Connector = m.Fits
+			}
+		}
+	}
+	done := map[*Line]bool{}
+	for _, l := range r.design.Lines {
+		if l.Like.Set() { // its devices are those of another line, unless it has its own
+			if other := r.design.Line(l.Like.V); other != nil && len(l.Devices) > 0 && len(other.Devices) > 0 && l.Devices[0] == other.Devices[0] {
+				r.cable(tables.cables, l.Cable)
+				continue
+			}
+		}
+		if !done[l] {
+			done[l] = true
+			r.cable(tables.cables, l.Cable)
+			r.deviceModels(&tables, l.Devices)
+		}
+	}
+}
+
+func lookup[M any](r *resolver, models map[string]M, v Value[string], what string) (M, bool) {
+	m, ok := models[v.V]
+	if !ok && v.Set() {
+		r.refuseName(v, withArticle(what), slices.Sorted(maps.Keys(models)))
+	}
+	return m, ok
+}
+
+// deviceModels walks a chain without recursion: nesting is bounded, but a stack
+// of our own costs nothing.
+func (r *resolver) deviceModels(tables *modelTables, chain []Device) {
+	todo := [][]Device{chain}
+	for len(todo) > 0 {
+		last := todo[len(todo)-1]
+		todo = todo[:len(todo)-1]
+		for _, device := range last {
+			r.cable(tables.cables, device.Common().Cable)
+			switch v := device.(type) {
+			case *Loudspeaker:
+				r.loudspeakerModel(tables, v)
+			case *Attenuator:
+				if m, ok := lookup(r, tables.attenuators, v.Model, "attenuator model"); ok {
+					v.ModelPart = m
+					v.Overrides = inherit(attenuatorDataAttributes(), &v.AttenuatorData, &m.AttenuatorData)
+				}
+				r.notEmpty(&v.Placement, v.Devices, "attenuator", "An attenuator encloses the loudspeakers it turns down: they stand inside its braces.")
+			case *Branch:
+				r.notEmpty(&v.Placement, v.Devices, "branch", "A branch encloses the devices on it.")
+			}
+			if inside := device.Inside(); len(inside) > 0 {
+				todo = append(todo, inside)
+			}
+		}
+	}
+}
+
+func (r *resolver) notEmpty(p *Placement, devices []Device, what, expected string) {
+	if len(devices) == 0 {
+		r.refuse(p.Header, fmt.Sprintf("The %s %q holds nothing.", what, p.Name), expected, "")
+	}
+}
+
+func (r *resolver) loudspeakerModel(tables *modelTables, l *Loudspeaker) {
+	m, ok := lookup(r, tables.loudspeakers, l.Model, "loudspeaker model")
+	switch {
+	case ok && l.LoudspeakerData == nil:
+		l.ModelPart, l.LoudspeakerData = m, &m.LoudspeakerData
+	case ok:
+		l.ModelPart = m
+		l.Overrides = inherit(loudspeakerDataAttributes(), l.LoudspeakerData, &m.LoudspeakerData)
+	case l.LoudspeakerData == nil:
+		l.LoudspeakerData = &LoudspeakerData{}
+	}
+	if l.To.Set() && !l.Position.Set() {
+		r.refuse(l.To.Span, "This run says where its last loudspeaker hangs but not the first.", "Position is the first of the run, to is the last.", "")
+	}
+}
+
+// cable works out what a cable's name means: a size first, then a model.
+func (r *resolver) cable(models map[string]*CableModel, v Value[string]) {
+	if !v.Set() || r.design.cables[v.V] != nil {
+		return
+	}
+	if m, ok := models[v.V]; ok {
+		r.design.cables[v.V] = &Cable{Name: v.V, Model: m, Conductors: m.Size.V}
+		return
+	}
+	c, err := quantity.ParseConductors(v.V)
+	if err == nil {
+		r.design.cables[v.V] = &Cable{Name: v.V, Conductors: c}
+		return
+	}
+	near := nearest(v.V, slices.Sorted(maps.Keys(models)))
+	if near != "" {
+		near = strconv.Quote(near)
+	}
+	if looksLikeSize(v.V) {
+		d := &decoder{file: v.Span.File}
+		d.refuseAmount(v.Span, true, err, "a cable")
+		r.problems = append(r.problems, d.problems...)
+	} else {
+		r.refuse(v.Span, fmt.Sprintf("%q is neither a size of cable nor a model of one.", v.V), "A size is written \"2 x 1.5 mm2\", \"16 AWG\" or \"16/2\"; a model stands in a catalogue.", near)
+	}
+	r.design.cables[v.V] = &Cable{Name: v.V} // refused once
+}
+
+func looksLikeSize(name string) bool {
+	return name != "" && (name[0] >= '0' && name[0] <= '9' || name[0] == '.') && !strings.Contains(name, "/") || strings.Contains(strings.ToLower(name), "awg") && !strings.Contains(name, "/")
+}
+
+// deviceNames refuses names that appear twice on one line when runs are
+// written out, and bounds how many devices the design comes to.
+func (r *resolver) deviceNames() {
+	total := 0
+	for _, l := range r.design.Lines {
+		type open struct {
+			chain []Device
+			times int
+		}
+		todo := []open{{l.Devices, 1}}
+		taken := map[string]*Placement{}
+		for len(todo) > 0 {
+			o := todo[len(todo)-1]
+			todo = todo[:len(todo)-1]
+			for _, device := range o.chain {
+				p := device.Common()
+				times := o.times * p.Count()
+				if total += times; total > MaxDevices {
+					r.refuse(p.Header, fmt.Sprintf("With this run the design comes to more than %d devices.", MaxDevices), "Check the quantities: those of a run inside a run multiply.", "")
+					return
+				}
+				r.runSpacing(p)
+				r.takeName(l, taken, p)
+				if inside := device.Inside(); len(inside) > 0 {
+					todo = append(todo, open{inside, times})
+				}
+			}
+		}
+		for name, p := range taken {
+			if !p.Numbered() {
+				r.meetRun(taken, name, p)
+			}
+		}
+	}
+}
+
+func (r *resolver) runSpacing(p *Placement) {
+	if p.Spacing.Set() && p.Count() == 1 {
+		r.refuse(p.Spacing.Span, "One device has no neighbours to be spaced from.", "Spacing stands beside a quantity; the cable to a device is its leg.", "")
+	}
+	if p.First.Set() && !p.Quantity.Set() {
+		r.refuse(p.First.Span, "This part is no run.", "First stands beside a quantity and gives the number of the first one.", "")
+	}
+}
+
+func (r *resolver) takeName(l *Line, taken map[string]*Placement, p *Placement) {
+	key := fold(p.Name)
+	if before, twice := taken[key]; twice {
+		if p.Numbered() && before.Numbered() && apart(p, before) {
+			return
+		}
+		r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("A second device of the line %q is called %q.", l.Name, p.Name), Expected: "Device names are unique within their line; a run that goes on says first = the next number.", Related: []Place{{before.NameSpan, "the first one"}}})
+		return
+	}
+	taken[key] = p
+}
+
+// apart tells that two runs of one name have no number in common.
+func apart(a, b *Placement) bool {
+	a1, b1 := a.First.Or(1), b.First.Or(1)
+	return a1+a.Count() <= b1 || b1+b.Count() <= a1
+}
+
+// meetRun refuses a written name that a run makes too: "H 3" beside eight "H".
+func (r *resolver) meetRun(taken map[string]*Placement, key string, p *Placement) {
+	i := strings.LastIndexByte(key, ' ')
+	if i < 0 {
+		return
+	}
+	number, err := strconv.Atoi(key[i+1:])
+	if err != nil {
+		return
+	}
+	run, ok := taken[key[:i]]
+	if ok && run.Numbered() && number >= run.First.Or(1) && number < run.First.Or(1)+run.Count() {
+		r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("The run %q already makes a device called %q.", run.Name, p.Name), Expected: "Give this one another name, or let the run begin at another number with first.", Related: []Place{{run.NameSpan, "the run"}}})
+	}
+}
