@@ -7,7 +7,11 @@ import (
 	"slices"
 )
 
-// Beyond this many volts, or siemens, a network is a resonance without loss and its answer means nothing.
+// Where inductance and capacitance cancel to less than this part, what remains is rounding: the network is a resonance
+// without loss, which no cable is. Resistance alone never comes near.
+const cancelled = 1e-9
+
+// Several resonances that just miss that mark multiply. Beyond this many volts, or siemens, an answer means nothing.
 const beyondSense = 1e30
 
 // A node is silent when what should reach it is lower than this part of the source: it hangs behind an attenuator that is
@@ -133,7 +137,7 @@ func (s *Solution) foldUp() error {
 		y += halfCapacitance
 		s.admittance[i] = y
 		divider := 1 + complex(n.legOhm[i], omega*n.legHenry[i])*y
-		if !(normSquared(divider) > 0) {
+		if !(normSquared(divider) > cancelled*cancelled) {
 			return &Error{Node(i), fmt.Sprintf("solving a network: the leg that leads here resonates without loss at %g Hz, a short circuit", s.FrequencyHz)}
 		}
 		ratio := reciprocal(divider)
