@@ -95,3 +95,7 @@ func editDistance(a, b string, limit int) int {
 	}
 	return min(last[len(rb)], limit+1)
 }
+
+// Nearest gives the candidate whose spelling is closest to name, or "" when
+// none is close enough to be meant.
+func Nearest(name string, candidates []string) string { return nearest(name, candidates) }

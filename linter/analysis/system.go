@@ -1,0 +1,188 @@
+package analysis
+
+import (
+	"loudlint/linter/circuit"
+	"loudlint/schema"
+	"loudlint/schema/quantity"
+	"loudlint/schema/source"
+)
+
+// System is what a design computes to. It is read-only once Analyse returned
+// it, and may be read from many goroutines.
+type System struct {
+	Design     *schema.Design
+	Amplifiers []*Amplifier
+	Channels   []*Channel // of all amplifiers
+	Outputs    []*Output  // loudspeaker outputs of all amplifiers that are stated or used
+	Lines      []*Line
+	Sources    []*Source
+	// TemperatureC is the conductors' temperature in °C; 20 when not stated.
+	TemperatureC float64
+}
+
+// Amplifier is an amplifier with what hangs on it.
+type Amplifier struct {
+	Part     *schema.Unit
+	Channels []*Channel
+	Outputs  []*Output
+	Lines    []*Line
+}
+
+// Channel is a power channel with everything its outputs feed.
+type Channel struct {
+	Amplifier *Amplifier
+	Part      *schema.Channel
+	Outputs   []*Output
+	// Rated is its rated power.
+	Rated Figure[quantity.Power]
+	// Load is the sum, over the constant-voltage outputs of the channel, of the
+	// real power each device takes at nominal line voltage.
+	Load Figure[quantity.Power]
+	// AssumedLoad is the part of Load that rests on parts marked
+	// basis = "assumed".
+	AssumedLoad quantity.Power
+}
+
+// OutputKind tells how an output feeds its loudspeakers.
+type OutputKind int
+
+// Kinds of output.
+const (
+	UnknownOutput   OutputKind = iota // the design does not say
+	ConstantVoltage                   // a 100 V, 70 V, … line
+	LowImpedance                      // loudspeakers in ohms
+)
+
+// Output is a loudspeaker output with its lines.
+type Output struct {
+	Amplifier *Amplifier
+	Channel   *Channel // nil when the design does not say
+	Part      *schema.Output
+	Kind      OutputKind
+	Lines     []*Line
+	// Volts is its r.m.s. voltage at rated power: the line voltage, or for a
+	// low-impedance output √(rated power × impedance it is rated into).
+	Volts Figure[quantity.Voltage]
+	// Load is the sum of the real power its devices take at that voltage.
+	Load Figure[quantity.Power]
+	// Impedance is the lowest magnitude of what the amplifier sees, cables
+	// included, at 1 kHz and at every frequency for which a loudspeaker states
+	// its impedance. AtHz is where it is lowest.
+	Impedance Figure[quantity.Resistance]
+	AtHz      float64
+}
+
+// Line is one loudspeaker circuit, solved.
+type Line struct {
+	Part      *schema.Line
+	Amplifier *Amplifier // nil when not stated
+	Output    *Output    // nil when not stated
+	Channel   *Channel   // nil when not stated
+	// Runs are the loudspeaker blocks of the line in walking order; a block
+	// inside a run of attenuators or branches is one Run with all its members.
+	Runs []*Run
+	// Attenuators are the attenuator blocks in walking order.
+	Attenuators []*Attenuator
+	// Loudspeakers counts the loudspeakers that are spelled out.
+	Loudspeakers int
+	// Load is the real power its devices take at nominal voltage.
+	Load Figure[quantity.Power]
+	// AssumedLoad is the part of it that rests on assumed parts.
+	AssumedLoad quantity.Power
+	// Loss is what the cable takes away at the worst loudspeaker.
+	Loss Loss
+
+	network  *circuit.Network
+	solution *circuit.Solution
+	builder  *builder
+}
+
+// Loss is what the cable of a line takes away.
+type Loss struct {
+	// Drop is how far the worst loudspeaker is below the voltage it would have
+	// without cable resistance, in per cent of that voltage.
+	Drop Figure[quantity.Percent]
+	// DB is the same as a level.
+	DB quantity.Gain
+	// Worst names the loudspeaker with the largest drop: "H 8".
+	Worst string
+	// WorstRun is its block.
+	WorstRun *Run
+	// Volts is what arrives there at full output, 0 when the output's voltage
+	// is not known.
+	Volts quantity.Voltage
+	// CablePower is what the cable turns into heat at full output.
+	CablePower quantity.Power
+	// Lumped tells that only the total length is known, so that the whole load
+	// counts at the far end.
+	Lumped bool
+	// LoopOhm is the resistance of the way to the worst loudspeaker, both
+	// conductors.
+	LoopOhm float64
+	// Metres is the length of that way.
+	Metres float64
+	// Cables are the places where the cables on that way are named.
+	Cables []schema.Value[string]
+}
+
+// Run is one loudspeaker block of a line with all its members.
+type Run struct {
+	Line *Line
+	Part *schema.Loudspeaker
+	// Count is how many loudspeakers it comes to on this line.
+	Count int
+	// Each is the real power one takes at the line's nominal voltage, and All
+	// what all take.
+	Each Figure[quantity.Power]
+	// Tap says how each is connected.
+	Tap Tap
+	// Delivered is the most power one receives at full output, cable and
+	// attenuators (at their written setting) included; MostAt names it.
+	Delivered Figure[quantity.Power]
+	MostAt    string
+	// Behind are the attenuators it stands behind, outermost first.
+	Behind []*Attenuator
+	// Assumed tells that it, or what it stands in, is marked assumed.
+	Assumed bool
+
+	segments []segment
+}
+
+// Tap is how a loudspeaker is connected.
+type Tap struct {
+	// Direct tells that it is connected without a transformer.
+	Direct bool
+	// Marked is the voltage its tap is marked for; 0 when Direct or not known.
+	Marked quantity.Voltage
+	// MarkedFrom is where that voltage comes from: tap_for, the line's output,
+	// or the model's list of taps.
+	MarkedFrom source.Span
+}
+
+// Attenuator is one attenuator block of a line.
+type Attenuator struct {
+	Line  *Line
+	Part  *schema.Attenuator
+	Count int
+	// Behind is the real power of what one of them encloses, at nominal voltage.
+	Behind Figure[quantity.Power]
+	// Inside are the attenuators it stands behind, outermost first.
+	Inside []*Attenuator
+}
+
+// segment is a piece of a run that lies without gaps in the network.
+type segment struct {
+	first circuit.Run
+	in    []ordinal // the runs it stands inside, outermost first
+}
+
+// ordinal is which member of an enclosing run something stands in.
+type ordinal struct {
+	placement *schema.Placement
+	index     int
+}
+
+// Source is a source with the ways it takes.
+type Source struct {
+	Part *schema.Source
+}

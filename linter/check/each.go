@@ -1,0 +1,127 @@
+package check
+
+import (
+	"fmt"
+
+	"loudlint/linter/analysis"
+	"loudlint/schema"
+)
+
+// Subjects of the parts of a system. The loops over parts are here; a check
+// judges one.
+
+func ask(run *Run, s Subject, judge func(*Report)) {
+	r := &Report{run: run, subject: s}
+	judge(r)
+	if !r.answered {
+		panic(fmt.Sprintf("check %s: no answer for %s", run.Check.ID, s))
+	}
+}
+
+// EachJob asks the question once of the whole system.
+func EachJob(judge func(*Report, *analysis.System)) Judge {
+	return func(run *Run) {
+		ask(run, JobSubject(run.System), func(r *Report) { judge(r, run.System) })
+	}
+}
+
+// EachAmplifier asks it of every amplifier.
+func EachAmplifier(judge func(*Report, *analysis.Amplifier)) Judge {
+	return func(run *Run) {
+		for _, a := range run.System.Amplifiers {
+			ask(run, AmplifierSubject(a), func(r *Report) { judge(r, a) })
+		}
+	}
+}
+
+// EachChannel asks it of every power channel.
+func EachChannel(judge func(*Report, *analysis.Channel)) Judge {
+	return func(run *Run) {
+		for _, c := range run.System.Channels {
+			ask(run, ChannelSubject(c), func(r *Report) { judge(r, c) })
+		}
+	}
+}
+
+// EachOutput asks it of every loudspeaker output.
+func EachOutput(judge func(*Report, *analysis.Output)) Judge {
+	return func(run *Run) {
+		for _, o := range run.System.Outputs {
+			ask(run, OutputSubject(o), func(r *Report) { judge(r, o) })
+		}
+	}
+}
+
+// EachLine asks it of every line.
+func EachLine(judge func(*Report, *analysis.Line)) Judge {
+	return func(run *Run) {
+		for _, l := range run.System.Lines {
+			ask(run, LineSubject(l), func(r *Report) { judge(r, l) })
+		}
+	}
+}
+
+// EachRun asks it of every loudspeaker block of every line.
+func EachRun(judge func(*Report, *analysis.Run)) Judge {
+	return func(run *Run) {
+		for _, l := range run.System.Lines {
+			for _, s := range l.Runs {
+				ask(run, RunSubject(s), func(r *Report) { judge(r, s) })
+			}
+		}
+	}
+}
+
+// EachSource asks it of every source.
+func EachSource(judge func(*Report, *analysis.Source)) Judge {
+	return func(run *Run) {
+		for _, s := range run.System.Sources {
+			ask(run, SourceSubject(s), func(r *Report) { judge(r, s) })
+		}
+	}
+}
+
+// JobSubject is the job as a whole.
+func JobSubject(s *analysis.System) Subject { return Subject{Span: s.Design.System.Header} }
+
+// AmplifierSubject is an amplifier.
+func AmplifierSubject(a *analysis.Amplifier) Subject {
+	return Subject{Path: []Step{{schema.KindAmplifier, a.Part.Name}}, Span: a.Part.Header}
+}
+
+// ChannelSubject is a power channel.
+func ChannelSubject(c *analysis.Channel) Subject {
+	s := AmplifierSubject(c.Amplifier)
+	if !c.Part.Implied {
+		s.Path = append(s.Path, Step{"channel", c.Part.Name})
+	}
+	return s
+}
+
+// OutputSubject is a loudspeaker output.
+func OutputSubject(o *analysis.Output) Subject {
+	s := AmplifierSubject(o.Amplifier)
+	s.Path = append(s.Path, Step{"output", o.Part.Name})
+	return s
+}
+
+// LineSubject is a line.
+func LineSubject(l *analysis.Line) Subject {
+	return Subject{Path: []Step{{"line", l.Part.Name}}, Span: l.Part.Header}
+}
+
+// RunSubject is a loudspeaker block on a line.
+func RunSubject(s *analysis.Run) Subject {
+	subject := LineSubject(s.Line)
+	for _, a := range s.Behind {
+		subject.Path = append(subject.Path, Step{"attenuator", a.Part.Name})
+	}
+	subject.Path = append(subject.Path, Step{"loudspeaker", s.Part.Name})
+	subject.Span = s.Part.Header
+	return subject
+}
+
+// SourceSubject is a source.
+func SourceSubject(s *analysis.Source) Subject {
+	return Subject{Path: []Step{{s.Part.Kind, s.Part.Name}}, Span: s.Part.Header}
+}

@@ -1,0 +1,160 @@
+package check
+
+import (
+	"strings"
+
+	"loudlint/linter/analysis"
+	"loudlint/schema"
+	"loudlint/schema/source"
+)
+
+// Verdict is the answer to a check's question.
+type Verdict int
+
+// Verdicts. Silence is never a pass.
+const (
+	Pass Verdict = iota + 1
+	Fail
+	Open // the design does not say enough to judge
+)
+
+// String gives "pass", "fail" or "open", the words SARIF uses too.
+func (v Verdict) String() string {
+	switch v {
+	case Pass:
+		return "pass"
+	case Fail:
+		return "fail"
+	case Open:
+		return "open"
+	}
+	return "none"
+}
+
+// Outcome is the answer of one check for one subject. It is data: writers make
+// their texts of it and compute nothing.
+type Outcome struct {
+	Check    *Check
+	Verdict  Verdict
+	Severity Severity // of a fail; 0 otherwise
+	Subject  Subject
+	// Key tells apart several answers of one check about one subject; it never
+	// holds a number that can change.
+	Key string
+	// Message is a sentence with the figures, in the trade's words.
+	Message string
+	// Evidence are the figures that were compared, each with its arithmetic.
+	Evidence []Evidence
+	// Limit is what they were held against; nil where there is none.
+	Limit *Bound
+	// Primary is the tightest thing a person would edit.
+	Primary source.Span
+	// Related are other places that matter, in the order of reading.
+	Related []schema.Place
+	// Remedies are changes that clear a finding, best first.
+	Remedies []Remedy
+	// Missing is what an open outcome waits for.
+	Missing []analysis.Missing
+	// Assumed lists what was taken for granted, each a sentence without its
+	// full stop.
+	Assumed []string
+	// Identity names the outcome across revisions: check, path of the subject,
+	// key, and an ordinal where these are equal. The engine sets it.
+	Identity string
+}
+
+// Subject is the part of the system an outcome is about.
+type Subject struct {
+	// Path leads from the outermost part to the subject, such as amplifier
+	// "Rack", channel "Main". It is empty for the job as a whole.
+	Path []Step
+	// Span is the header of the part.
+	Span source.Span
+}
+
+// Step is one part of a subject's path.
+type Step struct {
+	Kind string // "amplifier", "channel", "output", "line", "loudspeaker", …
+	Name string
+}
+
+// String writes a step as it is read: amplifier "Rack".
+func (s Step) String() string {
+	if s.Name == "" {
+		return s.Kind
+	}
+	return s.Kind + ` "` + s.Name + `"`
+}
+
+// String writes the path from the outside in.
+func (s Subject) String() string {
+	if len(s.Path) == 0 {
+		return "the job"
+	}
+	steps := make([]string, len(s.Path))
+	for i, p := range s.Path {
+		steps[i] = p.String()
+	}
+	return strings.Join(steps, ", ")
+}
+
+// Evidence is one figure of an outcome.
+type Evidence struct {
+	Name   string  // "load"
+	Value  string  // as printed, with unit: "51 W"
+	Number float64 // the same as a number in Unit
+	Unit   string
+	Sum    string         // the arithmetic, "" when there is none
+	From   []schema.Place // the inputs that made it
+}
+
+// Bound is what a figure was held against.
+type Bound struct {
+	Text   string  // "at most 216 W (90 % of 240 W)"
+	Number float64 // the figure itself, in Unit
+	Unit   string
+	AtMost bool        // the figure may be at most this; otherwise at least
+	Basis  string      // where the limit comes from
+	Origin source.Span // where criteria set it; zero for a default
+}
+
+// Remedy is a change that clears a finding.
+type Remedy struct {
+	// Text is a sentence that begins with a verb and names the target figure.
+	Text string
+	// Sure says what it rests on.
+	Sure Certainty
+	// Edits make the change in the design's text; nil when it cannot be written
+	// as one. A test applies them and demands that the finding is gone and none
+	// has come.
+	Edits []Edit
+}
+
+// Edit replaces what stands in a span, or inserts at an empty one.
+type Edit struct {
+	Span source.Span
+	New  string
+}
+
+// Certainty is what a remedy rests on.
+type Certainty int
+
+// Certainties.
+const (
+	Advice   Certainty = iota + 1 // usual practice; look at the case
+	Computed                      // the target figure follows from the figures shown
+	Proved                        // the changed design was computed again
+)
+
+// String gives "advice", "computed" or "proved".
+func (c Certainty) String() string {
+	switch c {
+	case Advice:
+		return "advice"
+	case Computed:
+		return "computed"
+	case Proved:
+		return "proved"
+	}
+	return ""
+}

@@ -1,0 +1,284 @@
+package linter
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+	"sync"
+
+	"loudlint/linter/analysis"
+	"loudlint/linter/check"
+	"loudlint/schema"
+	"loudlint/schema/source"
+)
+
+// Options of a run.
+type Options struct {
+	// Checks are asked, in this order.
+	Checks []*check.Check
+	// Workers bounds goroutines; 0 means as many as there are processors. The
+	// result is the same for any number.
+	Workers int
+	// Folders are places outside a design's folder where used files may lie.
+	Folders []string
+	// Only names the checks to ask; nil asks all.
+	Only []string
+}
+
+// Result is what a run found in all designs, in the order they were named.
+type Result struct {
+	Checks  []*check.Check
+	Designs []*Judged
+}
+
+// Judged is one design with its outcomes, or with what keeps it from being
+// judged.
+type Judged struct {
+	Name string
+	// Err says that files could not be read; Problems, that the text is no
+	// design. With either, nothing else is set.
+	Err      error
+	Problems []schema.Problem
+
+	Design   *schema.Design
+	System   *analysis.System
+	Outcomes []check.Outcome
+	// Off are checks that criteria turned off, or that answer only when
+	// criteria turn them on.
+	Off []*check.Check
+}
+
+// Understood tells that the design could be judged.
+func (j *Judged) Understood() bool { return j.Err == nil && len(j.Problems) == 0 }
+
+// Gravest is the gravest severity among the failures of all designs, 0 when
+// there is none.
+func (r *Result) Gravest() check.Severity {
+	var gravest check.Severity
+	for _, d := range r.Designs {
+		for i := range d.Outcomes {
+			gravest = max(gravest, d.Outcomes[i].Severity)
+		}
+	}
+	return gravest
+}
+
+// Understood tells that every design could be judged.
+func (r *Result) Understood() bool {
+	return !slices.ContainsFunc(r.Designs, func(j *Judged) bool { return !j.Understood() })
+}
+
+// Check reads and judges the designs at the given paths.
+func Check(paths []string, options Options) *Result {
+	r := &Result{Checks: options.Checks, Designs: make([]*Judged, len(paths))}
+	for i, p := range paths {
+		design, problems, err := schema.Load(p, schema.Options{Folders: options.Folders, Workers: options.Workers})
+		if err != nil || len(problems) > 0 {
+			r.Designs[i] = &Judged{Name: p, Err: err, Problems: problems}
+			continue
+		}
+		r.Designs[i] = Judge(design, options)
+	}
+	return r
+}
+
+// Judge works out a design and asks the checks of it.
+func Judge(design *schema.Design, options Options) *Judged {
+	j := &Judged{Name: design.Name, Design: design}
+	plan, problems := planOf(design, options)
+	if len(problems) > 0 {
+		j.Problems = problems
+		j.Design = nil
+		return j
+	}
+	j.System = analysis.Analyse(design, options.Workers)
+	runs := make([]*check.Run, 0, len(plan))
+	for _, p := range plan {
+		if p.off {
+			j.Off = append(j.Off, p.check)
+			continue
+		}
+		runs = append(runs, &check.Run{Check: p.check, System: j.System, Limits: p.limits})
+	}
+	inParallel(len(runs), options.Workers, func(i int) { runs[i].Check.Judge(runs[i]) })
+	for i, p := range active(plan) {
+		for k := range runs[i].Outcomes {
+			o := &runs[i].Outcomes[k]
+			if o.Verdict == check.Fail && p.severity != 0 {
+				o.Severity = p.severity
+			}
+		}
+		j.Outcomes = append(j.Outcomes, runs[i].Outcomes...)
+	}
+	order(j.Outcomes)
+	identify(j.Outcomes)
+	return j
+}
+
+// asked is one check with the limits in force for a design.
+type asked struct {
+	check    *check.Check
+	limits   check.Limits
+	severity check.Severity // 0: as the check says
+	off      bool
+}
+
+func active(plan []asked) []asked {
+	return slices.DeleteFunc(slices.Clone(plan), func(a asked) bool { return a.off })
+}
+
+// planOf applies the criteria of a design to the checks. Of two settings of one
+// parameter the design's own files win over used ones, and a later block over
+// an earlier one of the same file.
+func planOf(design *schema.Design, options Options) ([]asked, []schema.Problem) {
+	var plan []asked
+	for _, c := range options.Checks {
+		if options.Only != nil && !slices.Contains(options.Only, c.ID) {
+			continue
+		}
+		plan = append(plan, asked{check: c, limits: check.DefaultLimits(c), off: c.Off})
+	}
+	var problems []schema.Problem
+	for _, criteria := range design.Criteria {
+		for _, limit := range criteria.Limits {
+			problems = append(problems, applyLimit(plan, options.Checks, limit)...)
+		}
+	}
+	return plan, problems
+}
+
+func applyLimit(plan []asked, all []*check.Check, limit *schema.Limit) []schema.Problem {
+	known := slices.IndexFunc(all, func(c *check.Check) bool { return c.ID == limit.Name })
+	if known < 0 {
+		ids := make([]string, len(all))
+		for i, c := range all {
+			ids[i] = c.ID
+		}
+		return []schema.Problem{{Span: limit.NameSpan, Found: fmt.Sprintf("There is no check %q.", limit.Name), Expected: "`loudlint checks` lists them.", Nearest: quotedOr(schema.Nearest(limit.Name, ids))}}
+	}
+	c := all[known]
+	at := slices.IndexFunc(plan, func(a asked) bool { return a.check == c })
+	var problems []schema.Problem
+	for _, s := range limit.Settings {
+		if s.Name == "severity" {
+			severity, ok := check.ParseSeverity(s.Value.V)
+			if !ok && s.Value.V != "off" {
+				problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%q is no severity.", s.Value.V), Expected: `Severity is "error", "warning", "note" or "off".`, Nearest: quotedOr(schema.Nearest(s.Value.V, []string{"error", "warning", "note", "off"}))})
+			} else if at >= 0 {
+				plan[at].severity, plan[at].off = severity, !ok
+			}
+			continue
+		}
+		param := paramOf(c, s.Name)
+		if param == nil {
+			problems = append(problems, unknownParam(c, s))
+			continue
+		}
+		value, err := param.Unit.Parse(s.Value.V, s.Quoted)
+		if err != nil {
+			problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%s of %s: %v.", s.Name, c.ID, err), Expected: fmt.Sprintf("It is written like its default: %s.", written(param, param.Default))})
+			continue
+		}
+		if !(value >= param.Low && value <= param.High) {
+			problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%s of %s cannot be %s.", s.Name, c.ID, s.Value.V), Expected: fmt.Sprintf("It lies between %s and %s.", param.Unit.Format(param.Low), param.Unit.Format(param.High))})
+			continue
+		}
+		if at >= 0 {
+			plan[at].off = false
+			plan[at].limits = plan[at].limits.With(check.Limit{Param: param, Value: value, Origin: s.Value.Span})
+		}
+	}
+	return problems
+}
+
+func written(p *check.Param, value float64) string {
+	text := p.Unit.Format(value)
+	if p.Unit != check.Plain && p.Unit != check.Switch {
+		text = `"` + text + `"`
+	}
+	return p.Name + " = " + text
+}
+
+func paramOf(c *check.Check, name string) *check.Param {
+	for i := range c.Params {
+		if c.Params[i].Name == name {
+			return &c.Params[i]
+		}
+	}
+	return nil
+}
+
+func unknownParam(c *check.Check, s schema.Setting) schema.Problem {
+	names := []string{"severity"}
+	for _, p := range c.Params {
+		names = append(names, p.Name)
+	}
+	return schema.Problem{Span: s.NameSpan, Found: fmt.Sprintf("%s has no parameter %q.", c.ID, s.Name), Expected: fmt.Sprintf("It has: %s.", strings.Join(names, ", ")), Nearest: schema.Nearest(s.Name, names)}
+}
+
+func quotedOr(text string) string {
+	if text == "" {
+		return ""
+	}
+	return `"` + text + `"`
+}
+
+// order puts outcomes into the one order in which everything is written: by
+// place, then check, then subject, then text.
+func order(all []check.Outcome) {
+	slices.SortStableFunc(all, func(a, b check.Outcome) int {
+		return cmp.Or(
+			source.Compare(a.Primary, b.Primary),
+			cmp.Compare(a.Check.ID, b.Check.ID),
+			cmp.Compare(a.Subject.String(), b.Subject.String()),
+			cmp.Compare(a.Key, b.Key),
+			cmp.Compare(a.Message, b.Message),
+		)
+	})
+}
+
+// identify names each outcome by what it is about, never by where it stands or
+// what number it found.
+func identify(all []check.Outcome) {
+	seen := make(map[string]int, len(all))
+	for i := range all {
+		o := &all[i]
+		id := o.Check.ID + ": " + o.Subject.String()
+		if o.Key != "" {
+			id += ", " + o.Key
+		}
+		seen[id]++
+		if n := seen[id]; n > 1 {
+			id += fmt.Sprintf(" (%d)", n)
+		}
+		o.Identity = id
+	}
+}
+
+// inParallel calls do for 0 to n-1 on at most `workers` goroutines.
+func inParallel(n, workers int, do func(i int)) {
+	if workers <= 0 {
+		workers = defaultWorkers()
+	}
+	if workers = min(workers, n); workers <= 1 {
+		for i := range n {
+			do(i)
+		}
+		return
+	}
+	var wait sync.WaitGroup
+	next := make(chan int)
+	for range workers {
+		wait.Go(func() {
+			for i := range next {
+				do(i)
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wait.Wait()
+}
