@@ -133,35 +133,39 @@ func (r reading) gauge(from, to, cores int, marked bool) (Conductors, error) {
 	written := r.text[from:to]
 	over, under, slashed := strings.Cut(written, "/")
 	gauge, ok := gaugeNumber(over)
-	if !ok || slashed && !allDigits(under) {
+	switch {
+	case !ok || slashed && !allDigits(under):
 		return Conductors{}, r.badGauge(from, to)
-	}
-	if !slashed {
+	case !slashed:
 		return awgSet(cores, gauge), nil
+	case under != "0":
+		return r.gaugeAndCores(from, to, cores)
+	case gauge < 1 || gauge > 4:
+		return Conductors{}, r.badGauge(from, to)
+	case !marked:
+		return Conductors{}, r.fail(from, to, "which may be gauge "+written+" or "+over+" AWG with the cores missing",
+			r.wanted(), `write "`+written+` AWG" or "2 x `+over+` AWG"`)
 	}
-	if under == "0" {
-		switch {
-		case gauge < 1 || gauge > 4:
-			return Conductors{}, r.badGauge(from, to)
-		case !marked:
-			return Conductors{}, r.fail(from, to, "which may be gauge "+written+" or "+over+" AWG with the cores missing",
-				r.wanted(), `write "`+written+` AWG" or "2 x `+over+` AWG"`)
-		}
-		return awgSet(cores, 1-gauge), nil
-	}
-	if cores > 0 {
+	return awgSet(cores, 1-gauge), nil
+}
+
+// gaugeAndCores reads "16/2" at text[from:to], two runs of digits.
+func (r reading) gaugeAndCores(from, to, coresBefore int) (Conductors, error) {
+	over, under, _ := strings.Cut(r.text[from:to], "/")
+	if coresBefore > 0 {
 		return Conductors{}, r.fail(from, to, "after a number of cores", "a size there, the cores only once",
-			`write "`+strconv.Itoa(cores)+" x "+over+` AWG"`)
+			`write "`+strconv.Itoa(coresBefore)+" x "+over+` AWG"`)
 	}
-	if gauge < thickestSlashGauge || gauge > thinnestSlashGauge {
+	gauge, ok := gaugeNumber(over)
+	if !ok || gauge < thickestSlashGauge || gauge > thinnestSlashGauge {
 		return Conductors{}, r.fail(from, to, "which is no usual gauge/cores", r.wanted(),
 			`write "`+under+" x "+over+` AWG" if that is meant`)
 	}
-	count, err := strconv.Atoi(under)
-	if err != nil || count < 1 || count > mostCores || under[0] == '0' {
+	cores, err := strconv.Atoi(under)
+	if err != nil || cores < 1 || cores > mostCores || under[0] == '0' {
 		return Conductors{}, r.fail(to-len(under), to, "as the number of cores", "1 to "+strconv.Itoa(mostCores)+" there", "")
 	}
-	return awgSet(count, gauge), nil
+	return awgSet(cores, gauge), nil
 }
 
 func awgSet(cores, gauge int) Conductors {
@@ -179,8 +183,6 @@ func gaugeNumber(text string) (int, bool) {
 	number, err := strconv.Atoi(text)
 	return number, err == nil && text[0] != '0' && number <= thinnestGauge
 }
-
-func allDigits(text string) bool { return text != "" && digitsEnd(text, 0) == len(text) }
 
 func (r reading) badGauge(from, to int) error {
 	if from == to {

@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -11,10 +12,10 @@ import (
 
 // fail makes the error whose culprit is text[from:to], described by the phrase.
 func (r reading) fail(from, to int, phrase, expected, hint string) error {
-	found := "nothing"
-	if to > from {
-		found = quote(r.text[from:to])
+	if from == to {
+		return &Error{Found: "nothing", Expected: expected, Hint: hint, Offset: from}
 	}
+	found := quote(r.text[from:to])
 	if phrase != "" {
 		separator := " "
 		if strings.HasPrefix(phrase, "which") || strings.HasPrefix(phrase, "a ") || strings.HasPrefix(phrase, "an ") {
@@ -46,7 +47,11 @@ func (s *scale) exampleUnit() string {
 func (r reading) badNumber(from, to int, bad fault) error {
 	number := r.text[from:to]
 	expected := r.wanted()
+	if bad == faultGrouped && strings.Contains(number, ",") {
+		bad = faultComma // "1 200,5"
+	}
 	switch bad {
+	case noFault, faultMissing:
 	case faultComma:
 		if to == r.end { // the unit is missing too: the right form shows it
 			return r.fail(from, to, "a number with a comma", expected, r.write(from, to, withUnit(commaForms(number), r.exampleUnit())...))
@@ -70,7 +75,7 @@ func (r reading) badNumber(from, to int, bad fault) error {
 		}
 		return r.fail(from, to, "a number with a misplaced point", expected, hint)
 	case faultZeroDenominator:
-		return r.fail(from, to, "a fraction with nothing but 0 below the line", expected, "")
+		return r.fail(from, to, "a fraction with 0 below the line", expected, "")
 	case faultFraction:
 		return r.fail(from, to, "which is no plain fraction", `a fraction such as "1/8" or "7 1/2"`, "")
 	}
@@ -90,13 +95,13 @@ func plainMinus(number string) string {
 func commaForms(number string) []string {
 	plain := plainMinus(plainSpaces(number))
 	sign := plain[:len(plain)-len(strings.TrimLeft(plain, "+-"))]
-	groups := strings.Split(strings.TrimRight(plain[len(sign):], ","), ",")
+	groups := strings.Split(plain[len(sign):], ",")
 	first := groups[0]
 	whole, _, hasPoint := strings.Cut(groups[len(groups)-1], ".")
 
 	thousands := allDigits(first) && len(first) <= 3 && first[0] != '0' && len(whole) == 3
-	for _, group := range groups[1 : len(groups)-1] {
-		thousands = thousands && len(group) == 3
+	for i := 1; i < len(groups)-1; i++ {
+		thousands = thousands && len(groups[i]) == 3
 	}
 	var forms []string
 	if len(groups) == 2 && !hasPoint {
@@ -123,9 +128,6 @@ func withUnit(forms []string, unit string) []string {
 // missingNumber words a text that does not start with a number.
 func (r reading) missingNumber(from, to int) error {
 	if r.start == r.end {
-		if r.start == 0 && r.end == len(r.text) {
-			return &Error{Found: "an empty text", Expected: r.wanted()}
-		}
 		return r.fail(r.start, r.end, "", r.wanted(), "")
 	}
 	rest := r.text[skipSpace(r.text[:r.end], to):r.end]
@@ -309,6 +311,8 @@ func (r reading) outOfRange(value float64) error {
 		phrase = "which is zero"
 	case value < 0 && r.lowest >= 0:
 		phrase = "which is negative"
+	case math.Abs(value) < r.smallest:
+		phrase = "which is too near zero"
 	}
 	return r.fail(from, to, phrase, article(r.name)+" "+r.limits(), "")
 }

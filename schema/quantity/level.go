@@ -24,9 +24,9 @@ func (u LevelUnit) String() string {
 		return "dBu"
 	case Volts:
 		return "V"
-	default:
-		return "dB"
+	case UnreferencedDB:
 	}
+	return "dB"
 }
 
 // Level is the level of an audio signal as it was written. A level in dB without
@@ -36,13 +36,8 @@ type Level struct {
 	Unit  LevelUnit
 }
 
-// The range of levels, in dBV: from well under thermal noise to 1000 V.
-const (
-	levelLowest  = -150
-	levelHighest = 60
-)
-
-// dbuReference is the voltage of 0 dBu squared: 1 mW in 600 ohm (IEC 60027-3).
+// dbuReference is the voltage of 0 dBu squared: 1 mW in 600 ohm (ITU-R V.574,
+// from memory).
 const dbuReference = 0.6
 
 // ParseLevel reads a signal level such as "-10 dBV", "+4 dBu", "0.8 V" or "5 mV".
@@ -57,11 +52,11 @@ func ParseLevel(text string) (Level, error) {
 		return Level{}, err
 	}
 	read := Level{Value: n.in(u), Unit: levelUnit(u.name)}
-	inRange := math.Abs(read.Value) <= 200 // dB without a reference
-	if dbv, ok := read.DBV(); ok {
-		inRange = AtLeast(dbv, levelLowest) && AtMost(dbv, levelHighest)
+	bounds := &level
+	if read.Unit == Volts {
+		bounds = &levelVolts
 	}
-	if !inRange {
+	if !bounds.permits(read.Value) {
 		return Level{}, r.outOfRange(read.Value)
 	}
 	return read, nil
@@ -92,9 +87,9 @@ func (l Level) Volts() (Voltage, bool) {
 		return Voltage(math.Sqrt(dbuReference) * math.Pow(10, l.Value/20)), true
 	case Volts:
 		return Voltage(l.Value), true
-	default:
-		return 0, false
+	case UnreferencedDB:
 	}
+	return 0, false
 }
 
 // DBV gives the level in dB re 1 V (−∞ for 0 V), and false if it has no reference.
@@ -106,15 +101,15 @@ func (l Level) DBV() (levelDBV float64, ok bool) {
 		return l.Value + 10*math.Log10(dbuReference), true
 	case Volts:
 		return 20 * math.Log10(l.Value), true
-	default:
-		return 0, false
+	case UnreferencedDB:
 	}
+	return 0, false
 }
 
 // String prints the level in the unit it was written in, volts below 0.1 V in mV.
 func (l Level) String() string {
 	if l.Unit == Volts {
-		return Voltage(l.Value).String()
+		return levelVolts.print(l.Value)
 	}
 	return Significant(l.Value, 4) + " " + l.Unit.String()
 }
@@ -122,7 +117,7 @@ func (l Level) String() string {
 // Exact prints the level so that ParseLevel gives the same value.
 func (l Level) Exact() string {
 	if l.Unit == Volts {
-		return Voltage(l.Value).Exact()
+		return levelVolts.exact(l.Value)
 	}
 	return strconv.FormatFloat(l.Value, 'f', -1, 64) + " " + l.Unit.String()
 }

@@ -36,75 +36,75 @@ const (
 // its first digit or sign and of the byte after it. On a fault, end is the end of
 // what a person would take for the number.
 func scanNumber(text string, i int) (n number, start, end int, bad fault) {
-	start = i
-	negative := false
-	i, negative = scanSign(text, i)
-	first := i
-	mantissa, digits, decimals := uint64(0), 0, 0
-	for ; i < len(text) && isDigit(text[i]); i++ {
-		mantissa = mantissa*10 + uint64(text[i]-'0')
-		digits++
-	}
-	whole := digits
-	if i < len(text) && text[i] == '.' {
-		for i++; i < len(text) && isDigit(text[i]); i++ {
-			mantissa = mantissa*10 + uint64(text[i]-'0')
-			digits++
-			decimals++
+	first, negative := scanSign(text, i)
+	if num, den, size := vulgar(text[first:]); size > 0 {
+		n, end = number{num: num, den: den}, first+size
+	} else {
+		n, end, bad = scanDecimal(text, first)
+		if bad == noFault && end < len(text) {
+			n, end, bad = scanRest(text, first, end, n)
 		}
-		if decimals == 0 || i < len(text) && text[i] == '.' {
-			if digits == 0 {
-				return n, start, i, faultMissing
-			}
-			return n, start, numberish(text, first), faultPoint
-		}
-	}
-	if digits == 0 {
-		if num, den, size := vulgar(text[i:]); size > 0 {
-			return signed(num, den, negative), start, i + size, noFault
-		}
-		if i < len(text) && text[i] == ',' && i+1 < len(text) && isDigit(text[i+1]) {
-			return n, start, numberish(text, first), faultComma
-		}
-		return n, start, i, faultMissing
-	}
-
-	n = number{num: float64(mantissa), den: math.Pow10(decimals)}
-	if digits > exactDigits {
-		value, err := strconv.ParseFloat(text[first:i], 64)
-		if err != nil {
-			return n, start, i, faultMissing
-		}
-		n = number{num: value, den: 1}
 	}
 	if negative {
 		n.num = -n.num
 	}
-	if i == len(text) {
-		return n, start, i, noFault
-	}
+	return n, i, end, bad
+}
 
-	switch c := text[i]; {
-	case c == ',' && i+1 < len(text) && isDigit(text[i+1]):
-		return n, start, numberish(text, first), faultComma
-	case (c == 'e' || c == 'E') && exponentAt(text, i+1) > 0:
-		return n, start, exponentAt(text, i+1), faultExponent
-	case (c == 'x' || c == 'X') && text[first:i] == "0" && i+1 < len(text) && isHex(text[i+1]):
-		for i++; i < len(text) && isHex(text[i]); i++ {
+// scanDecimal reads digits with at most one point between or before them.
+func scanDecimal(text string, first int) (n number, end int, bad fault) {
+	mantissa, digits, decimals := uint64(0), 0, 0
+	i := first
+	for ; i < len(text) && isDigit(text[i]); i++ {
+		mantissa = mantissa*10 + uint64(text[i]-'0')
+		digits++
+	}
+	if i < len(text) && text[i] == '.' {
+		for i++; i < len(text) && isDigit(text[i]); i++ {
+			mantissa = mantissa*10 + uint64(text[i]-'0')
+			decimals++
 		}
-		return n, start, i, faultHex
-	case c == '/' || c == ' ' || c >= utf8.RuneSelf:
-		if fraction, next, bad := scanFraction(text, first, i, whole == digits); next > 0 {
-			return signed(fraction.num, fraction.den, negative), start, next, bad
+		digits += decimals
+		if digits > 0 && (decimals == 0 || i < len(text) && text[i] == '.') {
+			return n, numberish(text, first), faultPoint
 		}
 	}
-	return n, start, i, noFault
+	switch {
+	case digits == 0 && commaAt(text, i):
+		return n, numberish(text, first), faultComma
+	case digits == 0:
+		return n, i, faultMissing
+	case digits > exactDigits:
+		// Only an overflow can fail, and no text is long enough for one.
+		value, _ := strconv.ParseFloat(text[first:i], 64)
+		return number{num: value, den: 1}, i, noFault
+	}
+	return number{num: float64(mantissa), den: math.Pow10(decimals)}, i, noFault
+}
+
+// scanRest looks at what follows the decimal n at text[first:i] and still belongs
+// to the number: the rest of a fraction, or something that is refused.
+func scanRest(text string, first, i int, n number) (whole number, end int, bad fault) {
+	switch c := text[i]; {
+	case commaAt(text, i):
+		return n, numberish(text, first), faultComma
+	case (c == 'e' || c == 'E') && exponentEnd(text, i+1) > 0:
+		return n, exponentEnd(text, i+1), faultExponent
+	case (c == 'x' || c == 'X') && text[first:i] == "0" && hexEnd(text, i+1) > i+1:
+		return n, hexEnd(text, i+1), faultHex
+	case c == '/' || c == ' ' || c >= utf8.RuneSelf:
+		if fraction, next, bad := scanFraction(text, first, i); next > 0 {
+			return fraction, next, bad
+		}
+	}
+	return n, i, noFault
 }
 
 // scanFraction reads what makes the whole number text[first:i] a fraction: a
 // slash and a denominator, or a second number with them, or a ready-made fraction
 // such as ½. next is 0 where nothing of the kind follows.
-func scanFraction(text string, first, i int, whole bool) (n number, next int, bad fault) {
+func scanFraction(text string, first, i int) (n number, next int, bad fault) {
+	whole := allDigits(text[first:i])
 	if size := slash(text[i:]); size > 0 && i+size < len(text) && isDigit(text[i+size]) {
 		end := digitsEnd(text, i+size)
 		return ratio(text[first:i], text[i+size:end], whole, end)
@@ -149,13 +149,6 @@ func ratio(over, under string, whole bool, end int) (number, int, fault) {
 		return number{}, end, faultZeroDenominator
 	}
 	return number{num: num, den: den}, end, noFault
-}
-
-func signed(num, den float64, negative bool) number {
-	if negative {
-		num = -num
-	}
-	return number{num: num, den: den}
 }
 
 // scanSign skips a sign and the spaces after it. The minus may be a hyphen, the
@@ -228,9 +221,11 @@ func numberish(text string, i int) int {
 	end := i
 	for i < len(text) {
 		switch {
-		case isDigit(text[i]) || text[i] == '.' || text[i] == ',':
+		case isDigit(text[i]) || text[i] == '.':
 			i++
 			end = i
+		case text[i] == ',':
+			i++ // part of the number only if a digit follows
 		default:
 			next := skipSpace(text, i)
 			if next == i || next == len(text) || !isDigit(text[next]) {
@@ -242,8 +237,13 @@ func numberish(text string, i int) int {
 	return end
 }
 
-// exponentAt gives the end of the exponent digits at text[i:], or 0.
-func exponentAt(text string, i int) int {
+// commaAt tells whether a comma before a digit stands at text[i].
+func commaAt(text string, i int) bool {
+	return i+1 < len(text) && text[i] == ',' && isDigit(text[i+1])
+}
+
+// exponentEnd gives the end of the exponent digits at text[i:], or 0.
+func exponentEnd(text string, i int) int {
 	if i < len(text) && (text[i] == '+' || text[i] == '-') {
 		i++
 	}
@@ -262,8 +262,13 @@ func digitsEnd(text string, i int) int {
 
 func isDigit(c byte) bool { return c >= '0' && c <= '9' }
 
-func isHex(c byte) bool {
-	return isDigit(c) || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F'
+func allDigits(text string) bool { return text != "" && digitsEnd(text, 0) == len(text) }
+
+func hexEnd(text string, i int) int {
+	for i < len(text) && (isDigit(text[i]) || text[i]|0x20 >= 'a' && text[i]|0x20 <= 'f') {
+		i++
+	}
+	return i
 }
 
 // skipSpace passes over spaces of any width.

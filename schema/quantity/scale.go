@@ -65,8 +65,11 @@ func (s *scale) parse(text string) (float64, error) {
 	return reading{scale: s, text: text, end: len(text)}.value()
 }
 
-// admit refuses texts that are no single short line of printable characters.
+// admit refuses texts that are not one short line of printable characters.
 func (s *scale) admit(text string) error {
+	if text == "" {
+		return &Error{Found: "an empty text", Expected: s.wanted()}
+	}
 	if len(text) > longestText {
 		return &Error{
 			Found:    "a text of " + strconv.Itoa(len(text)) + " bytes",
@@ -74,7 +77,7 @@ func (s *scale) admit(text string) error {
 			Length:   len(text),
 		}
 	}
-	for i := 0; i < len(text); i++ {
+	for i := range len(text) {
 		if c := text[i]; c < ' ' || c > '~' {
 			return s.admitUnicode(text, i)
 		}
@@ -122,9 +125,13 @@ func (r reading) value() (float64, error) {
 }
 
 // in applies a unit. One multiplication on each side of one division keeps the
-// result correctly rounded for every number a person would write.
+// result correctly rounded for every number a person would write. "-0" is 0.
 func (n number) in(u *unit) float64 {
-	return (n.num - u.zero*n.den) * u.mul / (n.den * u.div)
+	value := (n.num - u.zero*n.den) * u.mul / (n.den * u.div)
+	if value == 0 {
+		return 0
+	}
+	return value
 }
 
 // written reads number and unit without judging the value.
@@ -252,7 +259,7 @@ func (u *unit) folds(name string) bool {
 
 // plainSpaces makes each run of spaces of any width one ordinary space.
 func plainSpaces(name string) string {
-	for i := 0; i < len(name); i++ {
+	for i := range len(name) {
 		if name[i] >= utf8.RuneSelf || name[i] == ' ' {
 			fields := strings.FieldsFunc(name, func(r rune) bool { return unicode.Is(unicode.Zs, r) })
 			return strings.Join(fields, " ")
@@ -285,6 +292,8 @@ func (s *scale) permits(value float64) bool {
 func (s *scale) limits() string {
 	highest := s.print(s.highest)
 	switch {
+	case s == &level:
+		return Significant(s.lowest, 4) + " to " + Significant(s.highest, 4) + " in dBV, dBu or dB, or " + levelVolts.limits()
 	case s.lowest < 0:
 		return "from " + s.print(s.lowest) + " to " + highest
 	case s.noZero:
@@ -325,7 +334,7 @@ func (s *scale) means(text string, value float64) bool {
 
 // natural gives the unit a value of this size prints in.
 func (s *scale) natural(value float64) *unit {
-	if len(s.prints) == 0 || value == 0 {
+	if len(s.prints) == 0 || value == 0 || math.IsNaN(value) {
 		return &s.units[0]
 	}
 	// Half a unit in the fourth digit: 999.96 ohm rounds up and is 1 kohm.

@@ -3,7 +3,8 @@ package quantity
 import "math"
 
 // The scalar types. String prints for people, in the natural unit with at most
-// four significant digits; Exact prints text that parses back to the same float64.
+// four significant digits; Exact prints text that parses back to the same float64,
+// for every value its dimension permits.
 type (
 	// Power in watts.
 	Power float64
@@ -166,26 +167,59 @@ func (s SoundPressureLevel) String() string { return soundPressureLevel.print(fl
 func (i Inductance) String() string         { return inductance.print(float64(i)) }
 func (c Capacitance) String() string        { return capacitance.print(float64(c)) }
 
-// Exact prints the power so that ParsePower gives the same value. So do the Exact
-// methods of the other types, for every value that their dimension permits.
-func (p Power) Exact() string              { return power.exact(float64(p)) }
-func (v Voltage) Exact() string            { return voltage.exact(float64(v)) }
-func (c Current) Exact() string            { return current.exact(float64(c)) }
-func (r Resistance) Exact() string         { return resistance.exact(float64(r)) }
-func (l Length) Exact() string             { return length.exact(float64(l)) }
-func (a FloorArea) Exact() string          { return floorArea.exact(float64(a)) }
-func (c CrossSection) Exact() string       { return crossSection.exact(float64(c)) }
-func (f Frequency) Exact() string          { return frequency.exact(float64(f)) }
-func (d Duration) Exact() string           { return duration.exact(float64(d)) }
-func (c Charge) Exact() string             { return charge.exact(float64(c)) }
-func (t Temperature) Exact() string        { return temperature.exact(float64(t)) }
-func (a Angle) Exact() string              { return angle.exact(float64(a)) }
-func (p Percent) Exact() string            { return percent.exact(float64(p)) }
-func (g Gain) Exact() string               { return gain.exact(float64(g)) }
-func (s SoundLevel) Exact() string         { return soundLevel.exact(float64(s)) }
+// Exact prints text from which ParsePower reads the same float64.
+func (p Power) Exact() string { return power.exact(float64(p)) }
+
+// Exact prints text from which ParseVoltage reads the same float64.
+func (v Voltage) Exact() string { return voltage.exact(float64(v)) }
+
+// Exact prints text from which ParseCurrent reads the same float64.
+func (c Current) Exact() string { return current.exact(float64(c)) }
+
+// Exact prints text from which ParseResistance reads the same float64.
+func (r Resistance) Exact() string { return resistance.exact(float64(r)) }
+
+// Exact prints text from which ParseLength reads the same float64.
+func (l Length) Exact() string { return length.exact(float64(l)) }
+
+// Exact prints text from which ParseFloorArea reads the same float64.
+func (a FloorArea) Exact() string { return floorArea.exact(float64(a)) }
+
+// Exact prints text from which ParseCrossSection reads the same float64.
+func (c CrossSection) Exact() string { return crossSection.exact(float64(c)) }
+
+// Exact prints text from which ParseFrequency reads the same float64.
+func (f Frequency) Exact() string { return frequency.exact(float64(f)) }
+
+// Exact prints text from which ParseDuration reads the same float64.
+func (d Duration) Exact() string { return duration.exact(float64(d)) }
+
+// Exact prints text from which ParseCharge reads the same float64.
+func (c Charge) Exact() string { return charge.exact(float64(c)) }
+
+// Exact prints text from which ParseTemperature reads the same float64.
+func (t Temperature) Exact() string { return temperature.exact(float64(t)) }
+
+// Exact prints text from which ParseAngle reads the same float64.
+func (a Angle) Exact() string { return angle.exact(float64(a)) }
+
+// Exact prints text from which ParsePercent reads the same float64.
+func (p Percent) Exact() string { return percent.exact(float64(p)) }
+
+// Exact prints text from which ParseGain reads the same float64.
+func (g Gain) Exact() string { return gain.exact(float64(g)) }
+
+// Exact prints text from which ParseSoundLevel reads the same float64.
+func (s SoundLevel) Exact() string { return soundLevel.exact(float64(s)) }
+
+// Exact prints text from which ParseSoundPressureLevel reads the same float64.
 func (s SoundPressureLevel) Exact() string { return soundPressureLevel.exact(float64(s)) }
-func (i Inductance) Exact() string         { return inductance.exact(float64(i)) }
-func (c Capacitance) Exact() string        { return capacitance.exact(float64(c)) }
+
+// Exact prints text from which ParseInductance reads the same float64.
+func (i Inductance) Exact() string { return inductance.exact(float64(i)) }
+
+// Exact prints text from which ParseCapacitance reads the same float64.
+func (c Capacitance) Exact() string { return capacitance.exact(float64(c)) }
 
 // Line gives the voltage of a loudspeaker line that is called by this figure. The
 // trade's "70 V" line carries 100 V peak at full output, which is 100/√2 =

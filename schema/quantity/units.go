@@ -45,12 +45,12 @@ var (
 	resistance = scale{
 		name: "resistance", example: "8 ohm",
 		units: []unit{
-			// Greek omega and the ohm sign are different characters that look the same.
-			{name: "ohm", mul: 1, div: 1, also: []string{"ohms", "Ω", "Ω"}},
-			{name: "mohm", mul: 1, div: 1e3, strict: true, also: []string{"mohms", "mOhm", "mΩ", "mΩ", "milliohm", "milliohms"}},
-			{name: "kohm", mul: 1e3, div: 1, also: []string{"kohms", "kΩ", "kΩ", "kilohm", "kilohms"}},
-			{name: "Mohm", mul: 1e6, div: 1, strict: true, also: []string{"Mohms", "MOhm", "MΩ", "MΩ", "megohm", "megohms"}},
-			{name: "Gohm", mul: 1e9, div: 1, also: []string{"Gohms", "GΩ", "GΩ"}},
+			// Greek omega and the ohm sign U+2126 look the same; so do the two signs for micro below.
+			{name: "ohm", mul: 1, div: 1, also: []string{"ohms", "Ω", "\u2126"}},
+			{name: "mohm", mul: 1, div: 1e3, strict: true, also: []string{"mohms", "mOhm", "mΩ", "m\u2126", "milliohm", "milliohms"}},
+			{name: "kohm", mul: 1e3, div: 1, also: []string{"kohms", "kΩ", "k\u2126", "kilohm", "kilohms"}},
+			{name: "Mohm", mul: 1e6, div: 1, strict: true, also: []string{"Mohms", "MOhm", "MΩ", "M\u2126", "megohm", "megohms"}},
+			{name: "Gohm", mul: 1e9, div: 1, also: []string{"Gohms", "GΩ", "G\u2126"}},
 		},
 		prints:   []step{{0, "ohm"}, {1e3, "kohm"}, {1e6, "Mohm"}, {1e9, "Gohm"}},
 		smallest: 1e-6, highest: 1e12,
@@ -143,21 +143,21 @@ var (
 			{"degrees", `write "# °C" or "# °F"`},
 			{"K", "write °C: 0 °C is 273.15 K"},
 		},
-		lowest: -100, highest: 1000,
+		lowest: -100, highest: 1000, smallest: 1e-6,
 	}
 	angle = scale{
 		name: "angle", example: "90 deg",
 		units: []unit{
 			{name: "deg", mul: 1, div: 1, also: []string{"°", "degree", "degrees"}},
 		},
-		lowest: -360, highest: 360,
+		lowest: -360, highest: 360, smallest: 1e-6,
 	}
 	percent = scale{
 		name: "percentage", example: "10 %",
 		units: []unit{
 			{name: "%", mul: 1, div: 1, also: []string{"percent", "per cent"}},
 		},
-		lowest: -1000, highest: 1000,
+		lowest: -1000, highest: 1000, smallest: 1e-6,
 	}
 	gain = scale{
 		name: "gain", example: "-20 dB",
@@ -165,7 +165,7 @@ var (
 			{name: "dB", mul: 1, div: 1, also: []string{"decibel", "decibels"}},
 		},
 		slips:  []slip{{"dBA", `write a difference of levels without the A: "# dB"`}},
-		lowest: -200, highest: 200,
+		lowest: -200, highest: 200, smallest: 1e-6,
 	}
 	soundLevel = scale{
 		name: "sound level", example: "58 dBA",
@@ -176,7 +176,7 @@ var (
 			{"dB", `write "# dBA" if it was measured with A-weighting`},
 			{"dBC", "an A-weighted level is needed: C-weighting gives another figure"},
 		},
-		lowest: -20, highest: 200,
+		lowest: -20, highest: 200, smallest: 1e-6,
 	}
 	soundPressureLevel = scale{
 		name: "sound pressure level", example: "90 dB",
@@ -184,7 +184,7 @@ var (
 			{name: "dB", mul: 1, div: 1, also: []string{"dB SPL", "dBSPL", "decibel", "decibels"}},
 		},
 		slips:  []slip{{"dBA", `write "# dB" if the figure is not A-weighted`}},
-		lowest: -100, highest: 200,
+		lowest: -100, highest: 200, smallest: 1e-6,
 	}
 	inductance = scale{
 		name: "inductance per length", example: "0.6 uH/m",
@@ -230,8 +230,12 @@ var (
 			{"dBm", `dBm is a power: on 600 ohm write the same number as "# dBu", else write the volts`},
 			{"dBFS", "a digital level says nothing of volts: write what the output gives at that level"},
 		},
-		lowest: levelLowest, highest: levelHighest,
+		lowest: -160, highest: 60, smallest: 1e-6, // of the decibels; volts are levelVolts
 	}
+
+	// levelVolts bounds a signal level written in volts: as wide as the decibels.
+	levelVolts = scale{name: "signal level", units: voltage.units, prints: voltage.prints,
+		smallest: 1e-8, highest: 1e3, noZero: true}
 
 	// scales is the order in which a unit of another dimension is named: where two
 	// share a unit, the commoner one first.
