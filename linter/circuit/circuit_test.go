@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/cmplx"
+	"slices"
 	"strings"
 	"testing"
 
@@ -129,17 +130,48 @@ func TestWorstIgnoresAttenuators(t *testing.T) {
 	}
 }
 
-// Equal branches differ by rounding at most: the one whose load came first is named.
+// Branches that are equal but for rounding, because their cable is written as one piece or as two: the one whose load came
+// first is named, on every machine.
 func TestWorstOfEquals(t *testing.T) {
 	t.Parallel()
-	n := circuit.New(21)
+	n := circuit.New(60)
 	first := n.Leg(0, circuit.Leg{ROhm: 0.1})
 	n.Load(first, fiftyOhms)
-	for range 9 {
-		n.Load(n.Leg(0, circuit.Leg{ROhm: 0.1}), fiftyOhms)
+	var others []circuit.Node
+	for hundredths := range 29 {
+		piece := float64(1+hundredths) / 300
+		other := n.Leg(n.Leg(0, circuit.Leg{ROhm: piece}), circuit.Leg{ROhm: 0.1 - piece})
+		n.Load(other, fiftyOhms)
+		others = append(others, other)
 	}
-	if worst, _ := solve(t, n, 1000, 100).Worst(); worst != first {
+	sol := solve(t, n, 1000, 100)
+	if !slices.ContainsFunc(others, func(other circuit.Node) bool { return real(sol.Volts(other)) < real(sol.Volts(first)) }) {
+		t.Error("no branch is lower by rounding: the test shows nothing")
+	}
+	if worst, _ := sol.Worst(); worst != first {
 		t.Errorf("worst node %d, want %d", worst, first)
+	}
+}
+
+// Attenuators piled up until nothing measurable is left are as silent as one that is off.
+func TestPiledAttenuators(t *testing.T) {
+	t.Parallel()
+	n := circuit.New(12)
+	n.Load(0, fiftyOhms)
+	at := circuit.Node(0)
+	for range 11 {
+		at = n.Attenuator(at, circuit.Attenuator{SettingDB: -200})
+	}
+	n.Load(at, fiftyOhms)
+	sol := solve(t, n, 1000, 100)
+	if lossDB, ok := sol.LossDB(at); ok {
+		t.Errorf("a loss of %g dB", lossDB)
+	}
+	if lossDB, ok := sol.CableLossDB(at); ok {
+		t.Errorf("a cable loss of %g dB", lossDB)
+	}
+	if lossDB, ok := sol.LossDB(at - 2); !ok || math.Abs(lossDB-1800) > 1e-9 {
+		t.Errorf("1800 dB down: %g dB (%t)", lossDB, ok)
 	}
 }
 

@@ -11,6 +11,6 @@
 // # What is not covered
 //
 // Aluminium, copper-clad wire, skin effect and the lay of the cores (they make a core longer than the cable by about 1 to
-// 2 %; the maxima of IEC 60228 include it). IEC 60228 gives maxima, American tables give nominal values: a metric figure is
+// 2 %; the maxima of IEC 60228 allow for it: from memory). IEC 60228 gives maxima, American tables give nominal values: a metric figure is
 // therefore the more cautious of the two.
 package conductor
