@@ -30,8 +30,10 @@
 //
 // Loads are linear and the source has no impedance of its own (a first leg can stand for one). Conductors have their
 // direct-current resistance at every frequency; skin effect, by the Bessel formula of a round wire, moves a line loss of
-// 10 % by less than 0.06 dB up to 2.5 mm² and 10 kHz. A ring (a line fed from both ends) and a reverse return are not trees. They can be built on this solution: a ring by cutting one leg,
-// solving the tree, and adding the answer to a current driven through the cut (compensation theorem), for which the
-// parent-before-child order and the stored admittances are all that is needed; a reverse return needs the two conductors
-// of a leg apart.
+// 10 % by less than 0.06 dB up to 2.5 mm² and 10 kHz.
+//
+// A ring (a line fed from both ends) and a reverse return are not trees. They can be built on this solution: a ring by
+// cutting one leg, solving the tree, and adding the answer to a current driven through the cut (compensation theorem), for
+// which the parent-before-child order and the stored admittances are all that is needed; a reverse return needs the two
+// conductors of a leg apart.
 package circuit
