@@ -222,11 +222,11 @@ func (r *resolver) models() {
 	}
 	for _, u := range r.design.Units {
 		if m, ok := lookup(r, tables.units, u.Model, "amplifier or mixer model"); ok {
-			u.ModelPart = m
 			if m.Kind != u.Kind {
 				r.problem(Problem{Span: u.Model.Span, Found: fmt.Sprintf("%q is the model of %s.", m.Name, withArticle(m.Kind)), Expected: fmt.Sprintf("This part is %s.", withArticle(u.Kind)), Related: []Place{{m.Header, "the model"}}})
 				continue
 			}
+			u.ModelPart = m
 			u.Overrides = inherit(unitDataAttributes(), &u.UnitData, &m.UnitData)
 		}
 	}
