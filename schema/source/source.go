@@ -26,6 +26,9 @@ import (
 	"github.com/apparentlymart/go-textseg/v15/textseg"
 )
 
+// BOM is the byte order mark as it stands in a file.
+const BOM = "\ufeff"
+
 // File is the text of one file. It is never changed after NewFile, so that it
 // may be read from many goroutines.
 type File struct {
@@ -33,6 +36,8 @@ type File struct {
 	Name string
 	// Text is what the file holds, without a byte order mark.
 	Text []byte
+	// BOM tells that a byte order mark stood before Text.
+	BOM bool
 
 	once   sync.Once
 	starts []int // byte offset of the first byte of each line
@@ -41,7 +46,8 @@ type File struct {
 // NewFile makes a File of a name and its bytes. The bytes must not be changed
 // afterwards.
 func NewFile(name string, text []byte) *File {
-	return &File{Name: name, Text: bytes.TrimPrefix(text, []byte("\ufeff"))}
+	rest, marked := bytes.CutPrefix(text, []byte(BOM))
+	return &File{Name: name, Text: rest, BOM: marked}
 }
 
 func (f *File) lineStarts() []int {
