@@ -1,0 +1,84 @@
+// Package sarif writes results in the Static Analysis Results Interchange
+// Format, version 2.1.0 (OASIS Standard), for code-scanning services, editors
+// and other programs.
+//
+// It owns the SARIF objects it needs, as types of its own, and how a result maps
+// to them. It is a pure function of the result: it never judges, computes or
+// words a finding, and reads no clock, environment or disk, so that the same
+// result gives the same bytes everywhere. Only the command and tests import it.
+// Numbers in parentheses here and in comments are clauses of the standard.
+//
+// # Runs and results
+//
+// Each design is one run, told apart by automationDetails.id (3.17.3). Every
+// outcome is one result of kind pass, fail or open; only a fail has a level
+// other than none (3.27.9, 3.27.10). A result takes one line of the file, so that
+// comparing two files shows the outcomes that changed.
+//
+// A design that could not be read or understood has executionSuccessful false
+// and a notification for each problem, with its place. Its run has no results at
+// all: an empty list would say that the design was judged and nothing was found,
+// and the standard leaves results out where analysis did not begin (3.14.23).
+// A design that was judged always has the list, be it empty.
+//
+// result.suppressions and result.baselineState are not written. Who adds them
+// has to know that each must be on all results of a run or on none (3.27.23,
+// 3.27.24).
+//
+// # Places
+//
+// Columns count UTF-16 code units. A file name is a relative URI with one of
+// these uriBaseIds, whose own URI is left out, so that nothing in the file tells
+// where the design lies on this machine (3.14.14):
+//
+//   - %SRCROOT%: the folder the program was started in, from which relative names
+//     start. An absolute name below Tool.Folder is written this way too.
+//   - %DESIGN%: the design's own folder, when it was named by an absolute path
+//     that leads elsewhere.
+//   - %ELSEWHERE1%, 2 …: another folder named by an absolute path.
+//   - %LOUDLINT%: the program itself. The typical catalogue is part of it and on
+//     no disk, so its text stands in artifact.contents when a result refers to it.
+//
+// # Message texts
+//
+// The first line of a message is the outcome's own sentence. Lines that follow
+// give the sums, the limit with its basis, and the first remedy, or for an open
+// outcome what is not stated. Braces are doubled (3.11.5). Brackets get a
+// backslash where they would otherwise make a link (3.11.6).
+//
+// # Fingerprints
+//
+// partialFingerprints has "outcomeIdentity/v1": the first 32 hexadecimal digits
+// of the SHA-256 of Outcome.Identity, that is of check, subject and key. It
+// depends neither on lines and numbers nor on where the design lies. Another way
+// to make it gets another name (3.27.17).
+//
+// # Properties
+//
+// What SARIF has no place for stands in property bags. Texts there are as the
+// result has them, numbers are rounded to nine significant digits, and a
+// "location" or "origin" is a physicalLocation. A property with nothing to say is
+// left out.
+//
+// result.properties:
+//
+//	subject    the part the outcome is about: amplifier "Rack", channel "Main"
+//	key        tells apart several outcomes of one check about one subject
+//	identity   the outcome's name across revisions
+//	evidence   list of {name, value, number, unit, sum, from: list of {note, location}}
+//	limit      {text, number, unit, relation: "at most" or "at least", basis, origin}
+//	remedies   list of {text, certainty: "advice", "computed" or "proved"}; those that
+//	           can be written as edits are fixes too
+//	missing    list of {what, part, write, location}: what an open outcome waits for
+//	assumed    list of texts: what was taken for granted
+//
+// reportingDescriptor.properties of a rule:
+//
+//	asks, basis, blind   as in the check
+//	cautions             list of texts
+//	parameters           list of {name, description, unit, default, low, high, basis}
+//
+// notification.properties:
+//
+//	found, expected, nearest   the parts of the message
+package sarif

@@ -1,0 +1,138 @@
+package sarif
+
+import (
+	"fmt"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/linter/check"
+)
+
+// rules are the descriptors of the checks of a result, and where each stands.
+type rules struct {
+	descriptors []reportingDescriptor
+	indexes     map[*check.Check]int
+}
+
+func rulesOf(checks []*check.Check) *rules {
+	r := &rules{descriptors: make([]reportingDescriptor, len(checks)), indexes: make(map[*check.Check]int, len(checks))}
+	for i, c := range checks {
+		r.descriptors[i] = descriptorOf(c)
+		r.indexes[c] = i
+	}
+	return r
+}
+
+// index gives the place of a check among the rules, nil when it is not there.
+func (r *rules) index(c *check.Check) *int {
+	if i, ok := r.indexes[c]; ok {
+		return &i
+	}
+	return nil
+}
+
+func descriptorOf(c *check.Check) reportingDescriptor {
+	d := reportingDescriptor{
+		ID:                   c.ID,
+		ShortDescription:     &message{Text: escaped(sentence(c.Summary))},
+		FullDescription:      &message{Text: escaped(strings.TrimSpace(sentence(c.Why) + " " + sentence(c.How)))},
+		Help:                 &message{Text: escaped(helpOf(c, plainText)), Markdown: escaped(helpOf(c, markdown))},
+		DefaultConfiguration: &reportingConfiguration{Level: c.Severity.String()},
+		Properties:           &ruleProperties{Asks: c.Asks, Basis: c.Basis, Blind: c.Blind, Cautions: c.Cautions},
+	}
+	if c.Off {
+		d.DefaultConfiguration.Enabled = new(bool)
+	}
+	for _, p := range c.Params {
+		if d.DefaultConfiguration.Parameters == nil {
+			d.DefaultConfiguration.Parameters = map[string]finite{}
+		}
+		d.DefaultConfiguration.Parameters[p.Name] = finite(p.Default)
+		d.Properties.Parameters = append(d.Properties.Parameters, parameter{
+			Name: p.Name, Description: p.Doc, Unit: string(p.Unit),
+			Default: finite(p.Default), Low: finite(p.Low), High: finite(p.High), Basis: p.Basis,
+		})
+	}
+	return d
+}
+
+// overrides tells which checks the criteria of a design turned off, or on.
+func (r *rules) overrides(j *linter.Judged) []configurationOverride {
+	var all []configurationOverride
+	add := func(c *check.Check, enabled bool) {
+		all = append(all, configurationOverride{
+			Configuration: reportingConfiguration{Enabled: &enabled},
+			Descriptor:    reportingDescriptorReference{ID: c.ID, Index: r.index(c)},
+		})
+	}
+	for _, c := range j.Off {
+		if !c.Off {
+			add(c, false)
+		}
+	}
+	on := map[*check.Check]bool{}
+	for i := range j.Outcomes {
+		if c := j.Outcomes[i].Check; c.Off && !on[c] {
+			on[c] = true
+			add(c, true)
+		}
+	}
+	return all
+}
+
+// markup is how a help text is written.
+type markup int
+
+const (
+	plainText markup = iota
+	markdown
+)
+
+func (m markup) title(text string) string {
+	if m == markdown {
+		return "**" + text + "**\n\n"
+	}
+	return text + ":\n"
+}
+
+func (m markup) code(text string) string {
+	if m == markdown {
+		return "`" + text + "`"
+	}
+	return text
+}
+
+// helpOf tells everything about a check that its descriptions do not.
+func helpOf(c *check.Check, m markup) string {
+	var sections []string
+	section := func(title string, lines ...string) {
+		if text := strings.TrimSpace(strings.Join(lines, "")); text != "" {
+			sections = append(sections, m.title(title)+text)
+		}
+	}
+	section("What is asked", c.Asks)
+	section("Where the limits come from", sentence(c.Basis))
+	section("What is not seen", sentence(c.Blind))
+	section("Limits that criteria can set", items(c.Params, func(p check.Param) string { return paramHelp(p, m) })...)
+	section("Mind", items(c.Cautions, sentence)...)
+	return strings.Join(sections, "\n\n")
+}
+
+func paramHelp(p check.Param, m markup) string {
+	text := fmt.Sprintf("%s: %s; %s unless set", m.code(p.Name), p.Doc, p.Unit.Format(p.Default))
+	if p.Unit != check.Switch {
+		text += fmt.Sprintf(", %s to %s", p.Unit.Format(p.Low), p.Unit.Format(p.High))
+	}
+	if p.Basis != "" {
+		text += "; " + p.Basis
+	}
+	return text + "."
+}
+
+func items[T any](all []T, text func(T) string) []string {
+	lines := make([]string, len(all))
+	for i, one := range all {
+		lines[i] = "- " + text(one) + "\n"
+	}
+	return lines
+}

@@ -1,0 +1,106 @@
+package sarif
+
+import (
+	"path"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/schema"
+	"loudlint/schema/source"
+)
+
+// Ids of notifications.
+const (
+	notRead       = "design-not-read"
+	notUnderstood = "design-not-understood"
+)
+
+func notificationDescriptors() []reportingDescriptor {
+	return []reportingDescriptor{
+		{ID: notRead, ShortDescription: &message{Text: "Files of the design could not be read, so that nothing was judged."}},
+		{ID: notUnderstood, ShortDescription: &message{Text: "The text is no design, so that nothing was judged."}},
+	}
+}
+
+// writeRun writes what belongs to one design, except for the tool.
+func writeRun(out *stream, j *linter.Judged, rules *rules, t Tool) {
+	p := newPlaces(j.Name, filesOf(j), t.Folder)
+	out.member("automationDetails", automationDetails{ID: runID(t.Name, p)})
+	out.member("invocations", []invocation{invocationOf(j, rules, p, t)})
+	out.member("language", language)
+	out.member("columnKind", "utf16CodeUnits")
+	out.member("defaultEncoding", "UTF-8")
+	out.member("defaultSourceLanguage", "hcl")
+	if j.Understood() {
+		out.list("results")
+		for i := range j.Outcomes {
+			out.item()
+			out.value(resultOf(&j.Outcomes[i], j, rules, p))
+		}
+		out.close("]")
+	}
+	if len(p.used) > 0 {
+		out.member("originalUriBaseIds", p.used)
+	}
+	if len(p.artifacts) > 0 {
+		out.member("artifacts", p.artifacts)
+	}
+}
+
+// filesOf lists the files of a design, or those in which problems were found.
+func filesOf(j *linter.Judged) []*source.File {
+	if j.Design != nil {
+		return j.Design.Files
+	}
+	var files []*source.File
+	for _, p := range j.Problems {
+		if !p.Span.IsZero() {
+			files = append(files, p.Span.File) // the same one again adds nothing
+		}
+	}
+	return files
+}
+
+// runID names the run as services tell series of runs apart: by everything up
+// to the last slash (3.17.3).
+func runID(toolName string, p *places) string {
+	name := p.design
+	for _, f := range p.folders {
+		if rest, below := strings.CutPrefix(name, f.path+"/"); below {
+			name = rest
+			break
+		}
+	}
+	if isAbsolute(name) {
+		name = path.Base(name) // where it lies is nobody's business
+	}
+	return toolName + "/" + name + "/"
+}
+
+func invocationOf(j *linter.Judged, rules *rules, p *places, t Tool) invocation {
+	i := invocation{ExecutionSuccessful: j.Understood(), ExitCode: t.ExitCode, RuleConfigurationOverrides: rules.overrides(j)}
+	if j.Err != nil {
+		first := 0
+		i.ToolExecutionNotifications = append(i.ToolExecutionNotifications, notification{
+			Descriptor: reportingDescriptorReference{ID: notRead, Index: &first},
+			Level:      "error",
+			Message:    message{Text: escaped(sentence(j.Err.Error()))},
+		})
+	}
+	for k := range j.Problems {
+		i.ToolExecutionNotifications = append(i.ToolExecutionNotifications, notificationOf(&j.Problems[k], p))
+	}
+	return i
+}
+
+func notificationOf(problem *schema.Problem, p *places) notification {
+	second := 1
+	places := append([]schema.Place{{Span: problem.Span}}, problem.Related...)
+	return notification{
+		Descriptor: reportingDescriptorReference{ID: notUnderstood, Index: &second},
+		Level:      "error",
+		Message:    message{Text: escaped(sentence(problem.String()))},
+		Locations:  p.noted(places, 1),
+		Properties: &notificationProperties{Found: problem.Found, Expected: problem.Expected, Nearest: problem.Nearest},
+	}
+}

@@ -1,0 +1,239 @@
+package sarif
+
+import (
+	"encoding/json"
+	"math"
+	"strconv"
+)
+
+// These are the objects of SARIF that are written, with the properties that are
+// written. Their names are the standard's.
+
+type toolComponent struct {
+	Name           string                `json:"name"`
+	Version        string                `json:"version,omitempty"`
+	InformationURI string                `json:"informationUri,omitempty"`
+	Language       string                `json:"language"`
+	Notifications  []reportingDescriptor `json:"notifications,omitempty"`
+	Rules          []reportingDescriptor `json:"rules"`
+}
+
+type tool struct {
+	Driver toolComponent `json:"driver"`
+}
+
+type reportingDescriptor struct {
+	ID                   string                  `json:"id"`
+	ShortDescription     *message                `json:"shortDescription,omitempty"`
+	FullDescription      *message                `json:"fullDescription,omitempty"`
+	Help                 *message                `json:"help,omitempty"`
+	DefaultConfiguration *reportingConfiguration `json:"defaultConfiguration,omitempty"`
+	Properties           *ruleProperties         `json:"properties,omitempty"`
+}
+
+type reportingConfiguration struct {
+	Enabled    *bool             `json:"enabled,omitempty"`
+	Level      string            `json:"level,omitempty"`
+	Parameters map[string]finite `json:"parameters,omitempty"`
+}
+
+type ruleProperties struct {
+	Asks       string      `json:"asks,omitempty"`
+	Basis      string      `json:"basis,omitempty"`
+	Blind      string      `json:"blind,omitempty"`
+	Cautions   []string    `json:"cautions,omitempty"`
+	Parameters []parameter `json:"parameters,omitempty"`
+}
+
+type parameter struct {
+	Name        string `json:"name"`
+	Description string `json:"description,omitempty"`
+	Unit        string `json:"unit,omitempty"`
+	Default     finite `json:"default,omitzero"`
+	Low         finite `json:"low,omitzero"`
+	High        finite `json:"high,omitzero"`
+	Basis       string `json:"basis,omitempty"`
+}
+
+// message is a message (3.11) or a multiformatMessageString (3.12).
+type message struct {
+	Text     string `json:"text"`
+	Markdown string `json:"markdown,omitempty"`
+}
+
+type automationDetails struct {
+	ID string `json:"id"`
+}
+
+type invocation struct {
+	ExecutionSuccessful        bool                    `json:"executionSuccessful"`
+	ExitCode                   *int                    `json:"exitCode,omitempty"`
+	RuleConfigurationOverrides []configurationOverride `json:"ruleConfigurationOverrides,omitempty"`
+	ToolExecutionNotifications []notification          `json:"toolExecutionNotifications,omitempty"`
+}
+
+type configurationOverride struct {
+	Configuration reportingConfiguration       `json:"configuration"`
+	Descriptor    reportingDescriptorReference `json:"descriptor"`
+}
+
+type reportingDescriptorReference struct {
+	ID    string `json:"id"`
+	Index *int   `json:"index,omitempty"`
+}
+
+type notification struct {
+	Descriptor reportingDescriptorReference `json:"descriptor"`
+	Level      string                       `json:"level"`
+	Message    message                      `json:"message"`
+	Locations  []location                   `json:"locations,omitempty"`
+	Properties *notificationProperties      `json:"properties,omitempty"`
+}
+
+type notificationProperties struct {
+	Found    string `json:"found"`
+	Expected string `json:"expected,omitempty"`
+	Nearest  string `json:"nearest,omitempty"`
+}
+
+type artifact struct {
+	Description *message          `json:"description,omitempty"`
+	Location    artifactLocation  `json:"location"`
+	Length      int               `json:"length"`
+	Roles       []string          `json:"roles"`
+	Hashes      map[string]string `json:"hashes"`
+	Contents    *artifactContent  `json:"contents,omitempty"`
+}
+
+type artifactContent struct {
+	Text string `json:"text"`
+}
+
+type artifactLocation struct {
+	URI         string   `json:"uri,omitempty"`
+	URIBaseID   string   `json:"uriBaseId,omitempty"`
+	Index       *int     `json:"index,omitempty"`
+	Description *message `json:"description,omitempty"`
+}
+
+type result struct {
+	RuleID              string            `json:"ruleId"`
+	RuleIndex           *int              `json:"ruleIndex,omitempty"`
+	Kind                string            `json:"kind"`
+	Level               string            `json:"level"`
+	Message             message           `json:"message"`
+	Locations           []location        `json:"locations,omitempty"`
+	RelatedLocations    []location        `json:"relatedLocations,omitempty"`
+	PartialFingerprints map[string]string `json:"partialFingerprints"`
+	Fixes               []fix             `json:"fixes,omitempty"`
+	Properties          resultProperties  `json:"properties"`
+}
+
+type location struct {
+	ID               int               `json:"id,omitempty"`
+	PhysicalLocation *physicalLocation `json:"physicalLocation,omitempty"`
+	LogicalLocations []logicalLocation `json:"logicalLocations,omitempty"`
+	Message          *message          `json:"message,omitempty"`
+}
+
+type physicalLocation struct {
+	ArtifactLocation artifactLocation `json:"artifactLocation"`
+	Region           *region          `json:"region,omitempty"`
+}
+
+type region struct {
+	StartLine   int              `json:"startLine"`
+	StartColumn int              `json:"startColumn"`
+	EndLine     int              `json:"endLine,omitempty"` // left out when it is StartLine
+	EndColumn   int              `json:"endColumn"`
+	Snippet     *artifactContent `json:"snippet,omitempty"`
+}
+
+type logicalLocation struct {
+	Name               string `json:"name,omitempty"`
+	FullyQualifiedName string `json:"fullyQualifiedName"`
+	Kind               string `json:"kind"`
+}
+
+type fix struct {
+	Description     message          `json:"description"`
+	ArtifactChanges []artifactChange `json:"artifactChanges"`
+}
+
+type artifactChange struct {
+	ArtifactLocation artifactLocation `json:"artifactLocation"`
+	Replacements     []replacement    `json:"replacements"`
+}
+
+type replacement struct {
+	DeletedRegion   region           `json:"deletedRegion"`
+	InsertedContent *artifactContent `json:"insertedContent,omitempty"`
+}
+
+type resultProperties struct {
+	Subject  string     `json:"subject"`
+	Key      string     `json:"key,omitempty"`
+	Identity string     `json:"identity"`
+	Evidence []evidence `json:"evidence,omitempty"`
+	Limit    *limit     `json:"limit,omitempty"`
+	Remedies []remedy   `json:"remedies,omitempty"`
+	Missing  []missing  `json:"missing,omitempty"`
+	Assumed  []string   `json:"assumed,omitempty"`
+}
+
+type evidence struct {
+	Name   string  `json:"name"`
+	Value  string  `json:"value"`
+	Number finite  `json:"number,omitzero"`
+	Unit   string  `json:"unit,omitempty"`
+	Sum    string  `json:"sum,omitempty"`
+	From   []place `json:"from,omitempty"`
+}
+
+type place struct {
+	Note     string           `json:"note,omitempty"`
+	Location physicalLocation `json:"location"`
+}
+
+type limit struct {
+	Text     string            `json:"text"`
+	Number   finite            `json:"number,omitzero"`
+	Unit     string            `json:"unit,omitempty"`
+	Relation string            `json:"relation"`
+	Basis    string            `json:"basis,omitempty"`
+	Origin   *physicalLocation `json:"origin,omitempty"`
+}
+
+type remedy struct {
+	Text      string `json:"text"`
+	Certainty string `json:"certainty,omitempty"`
+}
+
+type missing struct {
+	What     string            `json:"what"`
+	Part     string            `json:"part,omitempty"`
+	Write    string            `json:"write,omitempty"`
+	Location *physicalLocation `json:"location,omitempty"`
+}
+
+// finite is a number that JSON can carry. Infinity and not-a-number count as
+// zero for omitzero; zero itself does not.
+type finite float64
+
+// IsZero tells that the number is to be left out.
+func (f finite) IsZero() bool {
+	return math.IsNaN(float64(f)) || math.IsInf(float64(f), 0)
+}
+
+// MarshalJSON rounds to nine significant digits: processors differ in the last
+// ones.
+func (f finite) MarshalJSON() ([]byte, error) {
+	if f.IsZero() {
+		return []byte("null"), nil
+	}
+	rounded, err := strconv.ParseFloat(strconv.FormatFloat(float64(f), 'e', 8, 64), 64)
+	if err != nil { // rounding up made it too large
+		rounded = float64(f)
+	}
+	return json.Marshal(rounded)
+}
