@@ -5,11 +5,11 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"sync"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/parallel"
 	"loudlint/schema/source"
 )
 
@@ -101,7 +101,7 @@ func Judge(design *schema.Design, options Options) *Judged {
 		}
 		runs = append(runs, &check.Run{Check: p.check, System: j.System, Limits: p.limits})
 	}
-	inParallel(len(runs), options.Workers, func(i int) { runs[i].Check.Judge(runs[i]) })
+	parallel.Do(len(runs), options.Workers, func(i int) { runs[i].Check.Judge(runs[i]) })
 	for i, p := range active(plan) {
 		for k := range runs[i].Outcomes {
 			o := &runs[i].Outcomes[k]
@@ -177,7 +177,7 @@ func applyLimit(plan []asked, all []*check.Check, limit *schema.Limit) []schema.
 		}
 		value, err := param.Unit.Parse(s.Value.V, s.Quoted)
 		if err != nil {
-			problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%s of %s: %v.", s.Name, c.ID, err), Expected: fmt.Sprintf("It is written like its default: %s.", written(param, param.Default))})
+			problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%s of %s: %v.", s.Name, c.ID, err), Expected: fmt.Sprintf("It is written like its default: %s.", param.Written(param.Default))})
 			continue
 		}
 		if !(value >= param.Low && value <= param.High) {
@@ -190,14 +190,6 @@ func applyLimit(plan []asked, all []*check.Check, limit *schema.Limit) []schema.
 		}
 	}
 	return problems
-}
-
-func written(p *check.Param, value float64) string {
-	text := p.Unit.Format(value)
-	if p.Unit != check.Plain && p.Unit != check.Switch {
-		text = `"` + text + `"`
-	}
-	return p.Name + " = " + text
 }
 
 func paramOf(c *check.Check, name string) *check.Param {
@@ -254,31 +246,4 @@ func identify(all []check.Outcome) {
 		}
 		o.Identity = id
 	}
-}
-
-// inParallel calls do for 0 to n-1 on at most `workers` goroutines.
-func inParallel(n, workers int, do func(i int)) {
-	if workers <= 0 {
-		workers = defaultWorkers()
-	}
-	if workers = min(workers, n); workers <= 1 {
-		for i := range n {
-			do(i)
-		}
-		return
-	}
-	var wait sync.WaitGroup
-	next := make(chan int)
-	for range workers {
-		wait.Go(func() {
-			for i := range next {
-				do(i)
-			}
-		})
-	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
-	wait.Wait()
 }

@@ -2,7 +2,31 @@ package rules
 
 import "loudlint/linter/check"
 
-// All gives every check, in the order in which they are listed and asked.
+// Group is the checks about one side of a system.
+type Group struct {
+	Title  string
+	Checks []*check.Check
+}
+
+// Groups gives every check, by what it is about, in the order in which they are
+// listed and asked.
+func Groups() []Group {
+	return []Group{
+		{"Loading", []*check.Check{
+			LoadMargin,
+		}},
+		{"Cable", []*check.Check{}},
+		{"Inputs and the signal chain", []*check.Check{}},
+		{"Surroundings and data", []*check.Check{}},
+		{"Safety", []*check.Check{}},
+	}
+}
+
+// All gives every check, in the order of the groups.
 func All() []*check.Check {
-	return []*check.Check{}
+	var all []*check.Check
+	for _, g := range Groups() {
+		all = append(all, g.Checks...)
+	}
+	return all
 }

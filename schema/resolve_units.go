@@ -94,7 +94,8 @@ func lay[T any, P interface {
 	for _, m := range model {
 		mine := find(own, P(m).part().Name)
 		if mine == nil {
-			out = append(out, m)
+			one := *m // each unit has its own: names in it are followed per unit
+			out = append(out, &one)
 			continue
 		}
 		for _, o := range declared.inherit(mine, m, "quantity", "first") {

@@ -54,8 +54,8 @@ func named(kind, name string) string {
 	return kind + ` "` + name + `"`
 }
 
-// mergeMissing puts lists together without repeating.
-func mergeMissing(lists ...[]Missing) []Missing {
+// MergeMissing puts lists together without repeating.
+func MergeMissing(lists ...[]Missing) []Missing {
 	var all []Missing
 	for _, l := range lists {
 		for _, m := range l {

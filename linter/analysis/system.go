@@ -1,7 +1,6 @@
 package analysis
 
 import (
-	"loudlint/linter/circuit"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
@@ -16,6 +15,9 @@ type System struct {
 	Outputs    []*Output  // loudspeaker outputs of all amplifiers that are stated or used
 	Lines      []*Line
 	Sources    []*Source
+	Units      []*Unit   // amplifiers and mixers as parts of the signal chain
+	Loops      [][]*Unit // units whose signal comes back to them
+	Joints     []*Joint  // sends on which two channels, or two outputs, come together
 	// TemperatureC is the conductors' temperature in °C; 20 when not stated.
 	TemperatureC float64
 }
@@ -41,6 +43,28 @@ type Channel struct {
 	// AssumedLoad is the part of Load that rests on parts marked
 	// basis = "assumed".
 	AssumedLoad quantity.Power
+
+	loose []*Line // lines on this channel whose output is not stated
+}
+
+// CarriesLines tells that something hangs, or may hang, on constant-voltage
+// outputs of the channel.
+func (c *Channel) CarriesLines() bool {
+	for _, o := range c.Outputs {
+		if o.Kind != LowImpedance && len(o.Lines) > 0 {
+			return true
+		}
+	}
+	return len(c.loose) > 0
+}
+
+// RatedPart is the part in whose braces the rated power of the channel stands
+// or would stand.
+func (c *Channel) RatedPart() *schema.Part {
+	if c.Part.Implied || c.Part.Body.File != c.Amplifier.Part.Body.File || len(c.Amplifier.Channels) == 1 {
+		return &c.Amplifier.Part.Part
+	}
+	return &c.Part.Part
 }
 
 // OutputKind tells how an output feeds its loudspeakers.
@@ -70,6 +94,8 @@ type Output struct {
 	// its impedance. AtHz is where it is lowest.
 	Impedance Figure[quantity.Resistance]
 	AtHz      float64
+	// Loaded tells that at least one device hangs on it.
+	Loaded bool
 }
 
 // Line is one loudspeaker circuit, solved.
@@ -92,9 +118,9 @@ type Line struct {
 	// Loss is what the cable takes away at the worst loudspeaker.
 	Loss Loss
 
-	network  *circuit.Network
-	solution *circuit.Solution
-	builder  *builder
+	terms      []term
+	admittance []atFrequency
+	reads      *builder // for solving again with other cable
 }
 
 // Loss is what the cable of a line takes away.
@@ -134,18 +160,17 @@ type Run struct {
 	// Each is the real power one takes at the line's nominal voltage, and All
 	// what all take.
 	Each Figure[quantity.Power]
+	All  Figure[quantity.Power]
 	// Tap says how each is connected.
 	Tap Tap
-	// Delivered is the most power one receives at full output, cable and
-	// attenuators (at their written setting) included; MostAt names it.
+	// Delivered is the most power one receives at full output, cable included
+	// and attenuators fully up; MostAt names it.
 	Delivered Figure[quantity.Power]
 	MostAt    string
 	// Behind are the attenuators it stands behind, outermost first.
 	Behind []*Attenuator
 	// Assumed tells that it, or what it stands in, is marked assumed.
 	Assumed bool
-
-	segments []segment
 }
 
 // Tap is how a loudspeaker is connected.
@@ -168,21 +193,7 @@ type Attenuator struct {
 	Behind Figure[quantity.Power]
 	// Inside are the attenuators it stands behind, outermost first.
 	Inside []*Attenuator
-}
 
-// segment is a piece of a run that lies without gaps in the network.
-type segment struct {
-	first circuit.Run
-	in    []ordinal // the runs it stands inside, outermost first
-}
-
-// ordinal is which member of an enclosing run something stands in.
-type ordinal struct {
-	placement *schema.Placement
-	index     int
-}
-
-// Source is a source with the ways it takes.
-type Source struct {
-	Part *schema.Source
+	terms   []term
+	unknown []Missing
 }

@@ -81,6 +81,40 @@ func EachSource(judge func(*Report, *analysis.Source)) Judge {
 	}
 }
 
+// EachInput asks it of every input of an amplifier or mixer that something is
+// plugged into. The input without a Part stands for all of which the design does
+// not say which they are.
+func EachInput(judge func(*Report, *analysis.Input)) Judge {
+	return func(run *Run) {
+		for _, u := range run.System.Units {
+			for _, i := range u.Inputs {
+				if len(i.Feeds)+len(i.Links) > 0 {
+					ask(run, InputSubject(i), func(r *Report) { judge(r, i) })
+				}
+			}
+		}
+	}
+}
+
+// EachJoint asks it of every send on which two channels, or two outputs, come
+// together.
+func EachJoint(judge func(*Report, *analysis.Joint)) Judge {
+	return func(run *Run) {
+		for _, j := range run.System.Joints {
+			ask(run, LinkSubject(j.Link), func(r *Report) { judge(r, j) })
+		}
+	}
+}
+
+// Together asks one question of parts of several kinds.
+func Together(all ...Judge) Judge {
+	return func(run *Run) {
+		for _, judge := range all {
+			judge(run)
+		}
+	}
+}
+
 // JobSubject is the job as a whole.
 func JobSubject(s *analysis.System) Subject { return Subject{Span: s.Design.System.Header} }
 
@@ -124,4 +158,31 @@ func RunSubject(s *analysis.Run) Subject {
 // SourceSubject is a source.
 func SourceSubject(s *analysis.Source) Subject {
 	return Subject{Path: []Step{{s.Part.Kind, s.Part.Name}}, Span: s.Part.Header}
+}
+
+// UnitSubject is an amplifier or a mixer as a part of the signal chain.
+func UnitSubject(u *analysis.Unit) Subject {
+	return Subject{Path: []Step{{u.Part.Kind, u.Part.Name}}, Span: u.Part.Header}
+}
+
+// InputSubject is an input of an amplifier or mixer. Its place is the unit where
+// the input is not written in its braces.
+func InputSubject(i *analysis.Input) Subject {
+	s := UnitSubject(i.Unit)
+	if i.Part == nil {
+		return s
+	}
+	s.Path = append(s.Path, Step{"input", i.Part.Name})
+	if i.Unit.Owns(&i.Part.Part) {
+		s.Span = i.Part.Header
+	}
+	return s
+}
+
+// LinkSubject is an output of a unit wired to the next one.
+func LinkSubject(l *analysis.Link) Subject {
+	s := UnitSubject(l.From)
+	s.Path = append(s.Path, Step{"send", l.Part.Send.Name})
+	s.Span = l.Part.Send.Header
+	return s
 }

@@ -136,6 +136,25 @@ type Edit struct {
 	New  string
 }
 
+// Write makes the edit that lets a part say attribute = value: the value that
+// stands in its own braces is replaced; one that comes from elsewhere (a model,
+// another line) or from nowhere is written after the opening brace.
+func Write(part *schema.Part, old source.Span, attribute, value string) Edit {
+	body := part.Body
+	if old.File == body.File && old.File != nil && old.Start > body.Start && old.End < body.End {
+		return Edit{Span: old, New: value}
+	}
+	line := "\n  " + attribute + " = " + value
+	if text := body.Text(); !strings.Contains(text, "\n") { // one line holds one attribute: spread it out
+		inner := strings.TrimSpace(strings.TrimSuffix(strings.TrimPrefix(text, "{"), "}"))
+		if inner != "" {
+			inner = "\n  " + inner
+		}
+		return Edit{Span: body, New: "{" + line + inner + "\n}"}
+	}
+	return Edit{Span: source.Span{File: body.File, Start: body.Start + 1, End: body.Start + 1}, New: line}
+}
+
 // Certainty is what a remedy rests on.
 type Certainty int
 

@@ -48,13 +48,14 @@ func (r *Report) answer(v Verdict, s Severity, message string) *Answer {
 	r.run.Outcomes = append(r.run.Outcomes, Outcome{
 		Check: r.run.Check, Verdict: v, Severity: s, Subject: r.subject, Message: message, Primary: r.subject.Span,
 	})
-	return &Answer{outcome: &r.run.Outcomes[len(r.run.Outcomes)-1], check: r.run.Check}
+	return &Answer{outcome: &r.run.Outcomes[len(r.run.Outcomes)-1], check: r.run.Check, limits: r.run.Limits}
 }
 
 // Answer adds to an outcome. It is to be filled before the next answer is given.
 type Answer struct {
 	outcome *Outcome
 	check   *Check
+	limits  Limits
 }
 
 // Key tells the answer apart from others of this check about this subject.
@@ -82,6 +83,9 @@ func (a *Answer) See(span source.Span, note string) *Answer {
 	a.outcome.Related = append(a.outcome.Related, schema.Place{Span: span, Note: note})
 	return a
 }
+
+// Limit gives a parameter in force.
+func (a *Answer) Limit(name string) Limit { return a.limits.Get(name) }
 
 // Evidence adds figures.
 func (a *Answer) Evidence(all ...Evidence) *Answer {

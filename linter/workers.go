@@ -1,5 +1,0 @@
-package linter
-
-import "runtime"
-
-func defaultWorkers() int { return runtime.GOMAXPROCS(0) }
