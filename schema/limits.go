@@ -13,7 +13,9 @@ const (
 	MaxNesting = 64
 	// MaxOperators bounds operators in one expression, for the same reason.
 	MaxOperators = 200
-	// MaxUnits bounds how many devices a design may come to when its runs are
+	// MaxWordBytes bounds a word or a number that stands outside quotes.
+	MaxWordBytes = 200
+	// MaxDevices bounds how many devices a design may come to when its runs are
 	// written out.
 	MaxDevices = 4_000_000
 	// MaxRun bounds one quantity.

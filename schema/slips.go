@@ -1,20 +1,10 @@
 package schema
 
 import (
-	"fmt"
-
 	"github.com/hashicorp/hcl/v2"
 
 	"loudlint/schema/source"
 )
-
-// boundText refuses a text whose nesting could exhaust the parser's stack.
-func boundText(file *source.File) (Problem, bool) {
-	if len(file.Text) > MaxFileBytes {
-		return Problem{Span: source.Span{File: file}, Found: fmt.Sprintf("This file is %d bytes long.", len(file.Text)), Expected: fmt.Sprintf("At most %d bytes are read.", MaxFileBytes)}, false
-	}
-	return Problem{}, true
-}
 
 // explainSyntax words what the parser refused.
 func explainSyntax(file *source.File, diags hcl.Diagnostics) []Problem {
