@@ -38,7 +38,7 @@ func NewPalette(colour bool) Palette {
 		Error:   {color.Bold, color.FgRed},
 		Warning: {color.Bold, color.FgYellow},
 		Note:    {color.Bold},
-		Open:    {color.Bold, color.FgBlue},
+		Open:    {color.Bold, color.FgCyan},
 		Pass:    {color.FgGreen},
 	} {
 		c := color.New(attributes...)

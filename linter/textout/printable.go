@@ -37,7 +37,7 @@ func Printable(text string) string {
 }
 
 func printsAsIs(text string) bool {
-	for i := 0; i < len(text); i++ {
+	for i := range len(text) {
 		if text[i] < ' ' || text[i] > '~' {
 			return strings.IndexFunc(text, func(r rune) bool { return !showable(r) }) < 0 && utf8.ValidString(text)
 		}
@@ -74,7 +74,7 @@ func cluster(text string) (size, columns int) {
 	if text[0] < utf8.RuneSelf && (len(text) == 1 || text[1] < utf8.RuneSelf) {
 		return 1, 1
 	}
-	size, _, err := textseg.ScanGraphemeClusters([]byte(head(text, 256)), true)
+	size, _, err := textseg.ScanGraphemeClusters([]byte(front(text, 256)), true)
 	if err != nil || size == 0 {
 		_, size = utf8.DecodeRuneInString(text)
 	}
@@ -88,9 +88,9 @@ func cluster(text string) (size, columns int) {
 	return size, columns
 }
 
-// head gives at most so many bytes of the front of a text, to the end of a
+// front gives at most so many bytes of the front of a text, to the end of a
 // character. It keeps measuring linear where a text is one endless cluster.
-func head(text string, most int) string {
+func front(text string, most int) string {
 	if len(text) <= most {
 		return text
 	}
@@ -101,7 +101,7 @@ func head(text string, most int) string {
 }
 
 func isASCII(text string) bool {
-	for i := 0; i < len(text); i++ {
+	for i := range len(text) {
 		if text[i] >= utf8.RuneSelf {
 			return false
 		}

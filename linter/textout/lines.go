@@ -1,0 +1,66 @@
+package textout
+
+import (
+	"bufio"
+	"io"
+	"strconv"
+
+	"loudlint/linter"
+	"loudlint/linter/check"
+	"loudlint/schema/source"
+)
+
+// WriteLines writes a result with one line for each outcome, for searching and
+// for editors:
+//
+//	file:line:column: severity: message [check] (subject)
+//
+// An open outcome has "open" for its severity, one that passes "pass" (only
+// with Options.Passes), and what keeps a design from being judged "problem".
+// The column counts visible characters from 1. What stands nowhere in the text
+// is placed at 1:1 of the design. Colour and Width do not matter. Errors are
+// those of w.
+func WriteLines(w io.Writer, r *linter.Result, o Options) error {
+	b := bufio.NewWriter(w)
+	for _, d := range r.Designs {
+		if d.Err != nil {
+			linePlace(b, source.Span{}, d.Name)
+			lineText(b, "problem: ", d.Err.Error())
+			_ = b.WriteByte('\n')
+		}
+		for _, problem := range d.Problems {
+			linePlace(b, problem.Span, d.Name)
+			lineText(b, "problem: ", problem.String())
+			_ = b.WriteByte('\n')
+		}
+		for i := range d.Outcomes {
+			outcome := &d.Outcomes[i]
+			if outcome.Verdict == check.Pass && !o.Passes {
+				continue
+			}
+			word := outcome.Verdict.String()
+			if outcome.Verdict == check.Fail {
+				word = outcome.Severity.String()
+			}
+			linePlace(b, outcome.Primary, d.Name)
+			lineText(b, word, ": ", outcome.Message, " [", outcome.Check.ID, "] (", outcome.Subject.String(), ")")
+			_ = b.WriteByte('\n')
+		}
+	}
+	return b.Flush()
+}
+
+func linePlace(b *bufio.Writer, s source.Span, design string) {
+	line, column, name := 1, 1, design
+	if !s.IsZero() {
+		from := s.From()
+		line, column, name = from.Line, from.Column, s.File.Name
+	}
+	lineText(b, name, ":", strconv.Itoa(line), ":", strconv.Itoa(column), ": ")
+}
+
+func lineText(b *bufio.Writer, parts ...string) {
+	for _, part := range parts {
+		_, _ = b.WriteString(Printable(part))
+	}
+}

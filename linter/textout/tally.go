@@ -1,0 +1,105 @@
+package textout
+
+import (
+	"strconv"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/linter/check"
+)
+
+// tally counts answers.
+type tally struct {
+	pass, errors, warnings, notes, open int
+}
+
+func tallyOf(d *linter.Judged) tally {
+	var t tally
+	for i := range d.Outcomes {
+		switch o := &d.Outcomes[i]; o.Verdict {
+		case check.Pass:
+			t.pass++
+		case check.Open:
+			t.open++
+		case check.Fail:
+			switch o.Severity {
+			case check.Error:
+				t.errors++
+			case check.Warning:
+				t.warnings++
+			default:
+				t.notes++
+			}
+		}
+	}
+	return t
+}
+
+func (t tally) add(more tally) tally {
+	return tally{t.pass + more.pass, t.errors + more.errors, t.warnings + more.warnings, t.notes + more.notes, t.open + more.open}
+}
+
+func (t tally) findings() int { return t.errors + t.warnings + t.notes }
+func (t tally) answers() int  { return t.findings() + t.pass + t.open }
+
+// counts lists what is not zero, gravest first.
+func (t tally) counts() string {
+	var all []string
+	for _, c := range []struct {
+		n    int
+		text string
+	}{
+		{t.errors, count(t.errors, "error")},
+		{t.warnings, count(t.warnings, "warning")},
+		{t.notes, count(t.notes, "note")},
+		{t.open, strconv.Itoa(t.open) + " open"},
+		{t.pass, count(t.pass, "pass")},
+	} {
+		if c.n > 0 {
+			all = append(all, c.text)
+		}
+	}
+	if len(all) == 0 {
+		return "none"
+	}
+	return strings.Join(all, ", ")
+}
+
+// cleanSentence says of a design without findings what that means, and no more.
+func (t tally) cleanSentence() string {
+	var text string
+	switch {
+	case t.answers() == 0:
+		return "No check had anything to ask here, so nothing is said about this design."
+	case t.pass == 0:
+		text = "Nothing fails, but nothing could be judged either"
+	case t.pass == 1:
+		text = "1 answer passes, nothing fails"
+	default:
+		text = strconv.Itoa(t.pass) + " answers pass, nothing fails"
+	}
+	if t.open > 0 && t.pass > 0 {
+		text += ", " + strconv.Itoa(t.open) + " cannot be given yet"
+	}
+	return text + "."
+}
+
+// count writes a number of things.
+func count(n int, thing string) string {
+	if n != 1 {
+		thing = plural(thing)
+	}
+	return strconv.Itoa(n) + " " + thing
+}
+
+func plural(thing string) string {
+	switch {
+	case thing == "music":
+		return "music sources"
+	case strings.HasSuffix(thing, "ch") || strings.HasSuffix(thing, "s"):
+		return thing + "es"
+	case strings.HasSuffix(thing, "ly"):
+		return strings.TrimSuffix(thing, "y") + "ies"
+	}
+	return thing + "s"
+}

@@ -1,0 +1,391 @@
+package textout
+
+import (
+	"bufio"
+	"cmp"
+	"io"
+	"slices"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/linter/check"
+	"loudlint/schema"
+	"loudlint/schema/source"
+)
+
+// Options of the text.
+type Options struct {
+	Passes bool // show what passes too
+	Colour bool
+	Width  int // of the page in columns; 0 means 96
+}
+
+// How much of a list is shown before the rest is counted.
+const (
+	mostPlaces  = 4
+	mostAssumed = 4
+	mostAlike   = 4
+)
+
+// Write writes a result as a page for people. Its errors are those of w.
+func Write(w io.Writer, r *linter.Result, o Options) error {
+	buffered := bufio.NewWriter(w)
+	p := newPage(buffered, o)
+	for i, d := range r.Designs {
+		if i > 0 {
+			p.line()
+		}
+		p.title(d)
+		if !d.Understood() {
+			p.notUnderstood(d)
+			continue
+		}
+		p.judged(d, o, len(r.Designs) > 1)
+	}
+	p.closing(r)
+	return buffered.Flush()
+}
+
+// title heads a design: its job, and a rule below.
+func (p *page) title(d *linter.Judged) {
+	switch {
+	case d.Design == nil || d.Design.System.Name == "":
+		p.heading(d.Name, Head, "")
+	default:
+		p.heading(d.Design.System.Name, Head, d.Name)
+	}
+	if d.Design != nil {
+		var marks []string
+		if v := d.Design.System.Reference; v.Set() {
+			marks = append(marks, "reference "+v.V)
+		}
+		if v := d.Design.System.Revision; v.Set() {
+			marks = append(marks, "revision "+v.V)
+		}
+		if n := len(d.Design.Files); n > 1 {
+			marks = append(marks, count(n, "file"))
+		}
+		if len(marks) > 0 {
+			p.say(strings.Join(marks, ", "))
+			p.sentence()
+		}
+	}
+	p.paint(Label, strings.Repeat("_", p.width))
+	p.line()
+	p.line()
+}
+
+func (p *page) notUnderstood(d *linter.Judged) {
+	if d.Err != nil {
+		p.say("Nothing was judged: " + d.Err.Error() + ".")
+		p.sentence()
+		p.line()
+		return
+	}
+	p.say("Nothing was judged: the text is not understood in " + count(len(d.Problems), "place") + ".")
+	p.sentence()
+	p.line()
+	for _, problem := range d.Problems {
+		p.say(problem.String())
+		p.entry("PROBLEM", Error, 0)
+		p.written(problem.Span, source.Span{})
+		p.related(problem.Related)
+		p.line()
+	}
+}
+
+// judged writes the findings of a design part by part, then what stays open.
+func (p *page) judged(d *linter.Judged, o Options, several bool) {
+	t := tallyOf(d)
+	for _, g := range groupsOf(d, o.Passes) {
+		p.heading(g.name(), Head, placeOf(g.place))
+		p.line()
+		for _, f := range g.findings {
+			p.finding(f, g.place)
+			p.line()
+		}
+		for _, o := range g.passes {
+			p.say(strings.TrimSuffix(o.Message, "."))
+			p.say("(" + checkOf(o) + ").")
+			p.entry("pass", Pass, labelInset)
+		}
+		if len(g.passes) > 0 {
+			p.line()
+		}
+	}
+	p.open(d, t.open)
+	if several && t.findings() == 0 {
+		p.say(t.cleanSentence())
+		p.sentence()
+		p.line()
+	}
+}
+
+// group is a part of the system with what was found about it and the parts
+// inside it.
+type group struct {
+	step     check.Step // zero for the job as a whole
+	place    source.Span
+	rank     int // amplifiers, lines, sources, spaces, others, the job
+	index    int // within the design
+	findings []*check.Outcome
+	passes   []*check.Outcome
+}
+
+func (g *group) name() string {
+	if g.rank == rankJob {
+		return "The job"
+	}
+	kind := strings.ReplaceAll(g.step.Kind, "_", " ")
+	if kind == "" {
+		kind = "part"
+	}
+	return check.Step{Kind: strings.ToUpper(kind[:1]) + kind[1:], Name: g.step.Name}.String()
+}
+
+const (
+	rankUnit = iota
+	rankLine
+	rankSource
+	rankSpace
+	rankOther
+	rankJob
+)
+
+// groupsOf sorts the outcomes of a design to its parts: those with findings
+// first, each list in the order of the design, findings gravest first.
+func groupsOf(d *linter.Judged, passes bool) []*group {
+	known := partsOf(d.Design)
+	groups := map[check.Step]*group{}
+	var all []*group
+	for i := range d.Outcomes {
+		o := &d.Outcomes[i]
+		if o.Verdict != check.Fail && (o.Verdict != check.Pass || !passes) {
+			continue
+		}
+		var step check.Step
+		if len(o.Subject.Path) > 0 {
+			step = o.Subject.Path[0]
+		}
+		g := groups[step]
+		if g == nil {
+			g = groupOf(o, step, known)
+			groups[step] = g
+			all = append(all, g)
+		}
+		if o.Verdict == check.Fail {
+			g.findings = append(g.findings, o)
+		} else {
+			g.passes = append(g.passes, o)
+		}
+	}
+	for _, g := range all {
+		slices.SortStableFunc(g.findings, func(a, b *check.Outcome) int { return cmp.Compare(b.Severity, a.Severity) })
+	}
+	slices.SortStableFunc(all, func(a, b *group) int {
+		return cmp.Or(
+			cmp.Compare(min(1, len(b.findings)), min(1, len(a.findings))),
+			cmp.Compare(a.rank, b.rank),
+			cmp.Compare(a.index, b.index),
+			source.Compare(a.place, b.place),
+		)
+	})
+	return all
+}
+
+func groupOf(o *check.Outcome, step check.Step, known map[check.Step]group) *group {
+	if len(o.Subject.Path) == 0 {
+		return &group{rank: rankJob, place: o.Subject.Span}
+	}
+	if g, ok := known[step]; ok {
+		return &g
+	}
+	g := &group{step: step, rank: rankOther, place: o.Primary}
+	if len(o.Subject.Path) == 1 {
+		g.place = o.Subject.Span
+	}
+	return g
+}
+
+// partsOf lists the parts that findings are grouped by, with their headers.
+func partsOf(d *schema.Design) map[check.Step]group {
+	parts := make(map[check.Step]group, len(d.Units)+len(d.Lines)+len(d.Sources)+len(d.Spaces))
+	add := func(kind string, part *schema.Part, rank, index int) {
+		step := check.Step{Kind: kind, Name: part.Name}
+		parts[step] = group{step: step, place: part.Header, rank: rank, index: index}
+	}
+	for i, u := range d.Units {
+		add(u.Kind, &u.Part, rankUnit, i)
+	}
+	for i, l := range d.Lines {
+		add("line", &l.Part, rankLine, i)
+	}
+	for i, s := range d.Sources {
+		add(s.Kind, &s.Part, rankSource, i)
+	}
+	for i, s := range d.Spaces {
+		add("space", &s.Part, rankSpace, i)
+	}
+	return parts
+}
+
+// finding writes one failed outcome; above is the place its heading shows.
+func (p *page) finding(o *check.Outcome, above source.Span) {
+	p.say(o.Message)
+	p.entry(strings.ToUpper(o.Severity.String()), styleOf(o.Severity), 0)
+	p.written(o.Primary, above)
+	p.evidence(o.Evidence)
+	if o.Limit != nil {
+		p.say(o.Limit.Text)
+		if o.Limit.Basis != "" {
+			p.join(";")
+			p.say(o.Limit.Basis)
+		}
+		p.row("limit")
+	}
+	p.assumed(o.Assumed)
+	for i := range o.Remedies {
+		p.remedy(&o.Remedies[i], i, o.Primary)
+	}
+	p.related(o.Related)
+	p.say(checkOf(o))
+	p.row("check")
+}
+
+func styleOf(s check.Severity) Style {
+	switch s {
+	case check.Error:
+		return Error
+	case check.Warning:
+		return Warning
+	case check.Note:
+		return Note
+	}
+	return Plain
+}
+
+func (p *page) evidence(all []check.Evidence) {
+	last := ""
+	for i := range all {
+		label, figure := "figure", all[i].Value
+		if all[i].Sum != "" {
+			label, figure = "sum", all[i].Sum
+		}
+		if all[i].Name != "" {
+			p.say(all[i].Name)
+			p.join(":")
+		}
+		p.say(figure)
+		p.row(unlessSame(label, last))
+		last = label
+	}
+}
+
+func unlessSame(label, last string) string {
+	if label == last {
+		return ""
+	}
+	return label
+}
+
+func (p *page) assumed(all []string) {
+	label := "assumed"
+	for _, text := range all[:min(len(all), mostAssumed)] {
+		p.say(text)
+		p.row(label)
+		label = ""
+	}
+	if more := len(all) - mostAssumed; more > 0 {
+		p.say("and " + count(more, "more assumption"))
+		p.row("")
+	}
+}
+
+// remedy writes a way to put a finding right; the first is the best. The place
+// of the finding itself is not shown again.
+func (p *page) remedy(r *check.Remedy, index int, at source.Span) {
+	label := "put right"
+	if index > 0 {
+		label = "or"
+	}
+	p.say(strings.TrimSuffix(r.Text, "."))
+	switch r.Sure {
+	case check.Proved:
+		p.say("(proved: the design was worked out again with it).")
+	case check.Computed:
+		p.say("(follows from the figures above).")
+	case check.Advice:
+		p.say("(usual practice: look at the case).")
+	default:
+		p.join(".")
+	}
+	p.row(label)
+	if len(r.Edits) > mostAlike {
+		return
+	}
+	label = "write"
+	for _, e := range r.Edits {
+		written, before := oneLine(e.New), oneLine(e.Span.Text())
+		if written == "" {
+			written = "nothing"
+		}
+		p.whole(Plain, written)
+		if before != "" {
+			p.say("in place of")
+			p.whole(Plain, before)
+		}
+		if !sameLine(e.Span, at) {
+			p.join(",")
+			p.place(e.Span)
+		}
+		p.row(label)
+		label = ""
+	}
+}
+
+// oneLine brings a piece of a design to one line that is not too long to read.
+func oneLine(text string) string {
+	const longest = 60
+	return shorten(Printable(strings.Join(strings.Fields(text), " ")), longest)
+}
+
+// written shows what stands at the place of a finding, unless the heading
+// shows that place already.
+func (p *page) written(at, above source.Span) {
+	if at.IsZero() || sameLine(at, above) {
+		return
+	}
+	p.place(at)
+	p.join(":")
+	p.whole(Plain, oneLine(at.File.Line(at.From().Line)))
+	p.row("at")
+}
+
+// sameLine tells that two spans are shown as the same place.
+func sameLine(a, b source.Span) bool { return a.File == b.File && a.From().Line == b.From().Line }
+
+func (p *page) related(all []schema.Place) {
+	label := "see"
+	for _, r := range all[:min(len(all), mostPlaces)] {
+		p.place(r.Span)
+		if r.Note != "" {
+			p.join(":")
+			p.say(r.Note)
+		}
+		p.row(label)
+		label = ""
+	}
+	if more := len(all) - mostPlaces; more > 0 {
+		p.say("and " + count(more, "more place"))
+		p.row("")
+	}
+}
+
+// checkOf names the check and what it was asked of, as far as the heading does
+// not say it.
+func checkOf(o *check.Outcome) string {
+	if len(o.Subject.Path) < 2 {
+		return o.Check.ID
+	}
+	return o.Check.ID + " of " + check.Subject{Path: o.Subject.Path[1:]}.String()
+}

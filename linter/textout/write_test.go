@@ -1,0 +1,159 @@
+package textout
+
+import (
+	"bytes"
+	"errors"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"loudlint/linter"
+	"loudlint/linter/analysis"
+	"loudlint/linter/check"
+	"loudlint/schema"
+)
+
+var update = flag.Bool("update", false, "write what the tests get into testdata")
+
+func golden(t *testing.T, name string, got []byte) {
+	t.Helper()
+	path := filepath.Join("testdata", name+".txt")
+	if *update {
+		if err := os.WriteFile(path, got, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), string(got)); diff != "" {
+		t.Errorf("%s (-want +got; go test -update writes it):\n%s", path, diff)
+	}
+}
+
+func pierDesign(t testing.TB) *schema.Design {
+	t.Helper()
+	return read(t, "pier.pa.hcl", map[string]string{"pier.pa.hcl": pier})
+}
+
+func TestPages(t *testing.T) {
+	t.Parallel()
+	deck, house, _ := strings.Cut(pier, `line "Café"`)
+	tests := []struct {
+		name    string
+		result  *linter.Result
+		options Options
+	}{
+		{"nothing-found", resultOf(judge(pierDesign(t), passing("cable-loss"), passing("zone-load"), spareCheck())), Options{}},
+		{"nothing-asked", resultOf(judge(pierDesign(t))), Options{}},
+		{"one", resultOf(judge(pierDesign(t), loadCheck())), Options{}},
+		{"many", resultOf(judge(pierDesign(t), everyCheck()...)), Options{}},
+		{"passes", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true}},
+		{"colours", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true, Colour: true}},
+		{"narrow", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true, Width: 40}},
+		{"open-grouped", resultOf(judge(read(t, "long.pa.hcl", map[string]string{"long.pa.hcl": manyLines(20)}), lossCheck(), tapsOpen(), priorityCheck())), Options{}},
+		{"non-ascii", resultOf(judge(read(t, "høyttalere.pa.hcl", map[string]string{"høyttalere.pa.hcl": foreign}), foreignCheck())), Options{Width: 72}},
+		{"several-files", resultOf(judge(read(t, "pier", map[string]string{"pier/deck.pa.hcl": deck, "pier/house.pa.hcl": `line "Café"` + house}), everyCheck()...)), Options{}},
+		{"several-designs", resultOf(
+			judge(pierDesign(t), lossCheck(), tapCheck(), spareCheck()),
+			judge(read(t, "clean.pa.hcl", map[string]string{"clean.pa.hcl": pier}), passing("cable-loss")),
+			notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n  home_run = \"20\"\n}\n"),
+			&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
+		), Options{}},
+		{"not-understood", resultOf(notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n}\n")), Options{}},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			t.Parallel()
+			var page bytes.Buffer
+			if err := Write(&page, test.result, test.options); err != nil {
+				t.Fatal(err)
+			}
+			golden(t, test.name, page.Bytes())
+		})
+	}
+}
+
+func everyCheck() []*check.Check {
+	return []*check.Check{loadCheck(), tapCheck(), lossCheck(), priorityCheck(), safetyCheck(), spareCheck()}
+}
+
+func notADesign(name, text string) *linter.Judged {
+	_, problems := schema.Read(name, files(map[string]string{name: text}), schema.Options{Workers: 1})
+	return &linter.Judged{Name: name, Problems: problems}
+}
+
+func passing(id string) *check.Check {
+	return &check.Check{ID: id, Judge: check.EachLine(func(r *check.Report, l *analysis.Line) {
+		r.Pass(fmt.Sprintf("Line \"%s\" is well inside.", l.Part.Name))
+	})}
+}
+
+func manyLines(n int) string {
+	var b strings.Builder
+	for i := range n {
+		fmt.Fprintf(&b, "line \"L %d\" {\n  loudspeaker \"A\" {\n    leg = \"4 m\"\n  }\n  attenuator \"V\" {\n    leg = \"2 m\"\n    loudspeaker \"B\" {\n      leg = \"3 m\"\n    }\n  }\n}\n", i+1)
+		if i%2 == 0 {
+			fmt.Fprintf(&b, "microphone \"M %d\" {\n  into = \"Rack\"\n}\n", i+1)
+		}
+	}
+	return b.String() + "amplifier \"Rack\" {\n}\n"
+}
+
+func tapsOpen() *check.Check {
+	return &check.Check{ID: "load-margin", Judge: check.EachLine(func(r *check.Report, l *analysis.Line) {
+		var missing []analysis.Missing
+		for _, device := range l.Part.Devices {
+			for _, inside := range append([]schema.Device{device}, device.Inside()...) {
+				if s, ok := inside.(*schema.Loudspeaker); ok {
+					missing = append(missing, analysis.Missing{What: "tap", Part: fmt.Sprintf("loudspeaker \"%s\"", s.Name), Where: s.Header, Write: `tap = "6 W"`})
+				}
+			}
+		}
+		r.Open("The load is not known.", append(missing, analysis.Missing{What: "tap", Part: `attenuator "V"`, Where: l.Part.Header, Write: `rating = "12 W"`}, missingOn(l, "amplifier", `amplifier = "Rack"`))...)
+	})}
+}
+
+const foreign = `system "Høyttaleranlegg på fergekaien, ventehall og billettsalg for passasjerer til øyene" {
+  reference = "日本語-4"
+}
+line "Нижняя палуба" {
+  loudspeaker "拡声器" {
+    tap = "6 W"
+  }
+}
+line "e\u0301tage 👩‍👩‍👧" {
+  loudspeaker "H" {
+    tap = "6 W"
+  }
+}
+`
+
+func foreignCheck() *check.Check {
+	return &check.Check{ID: "tap-setting", Judge: check.EachRun(func(r *check.Report, s *analysis.Run) {
+		r.Fail(check.Error, fmt.Sprintf("Loudspeaker \"%s\" on line \"%s\" takes 6 W – too much; "+strings.Repeat("これは長い文章で空白がありません", 5)+" \x1b[31mred\x07 \u202eesrever.", s.Part.Name, s.Line.Part.Name)).At(s.Part.Tap.Span)
+	})}
+}
+
+func TestLines(t *testing.T) {
+	t.Parallel()
+	r := resultOf(
+		judge(pierDesign(t), everyCheck()...),
+		notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n}\n"),
+		&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
+		judge(read(t, "høyttalere.pa.hcl", map[string]string{"høyttalere.pa.hcl": foreign}), foreignCheck()),
+	)
+	for name, o := range map[string]Options{"lines": {}, "lines-passes": {Passes: true}} {
+		var text bytes.Buffer
+		if err := WriteLines(&text, r, o); err != nil {
+			t.Fatal(err)
+		}
+		golden(t, name, text.Bytes())
+	}
+}
