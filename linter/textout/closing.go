@@ -145,7 +145,7 @@ func (p *page) explained(r *linter.Result) {
 // lastWord says what the result means and what it does not.
 func (p *page) lastWord(all tally, unjudged, designs int) {
 	if unjudged > 0 && designs > 1 {
-		p.say(count(unjudged, "design") + " not judged.")
+		p.say("Not judged: " + count(unjudged, "design") + ".")
 	}
 	if unjudged < designs {
 		if all.findings() == 0 {

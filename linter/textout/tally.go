@@ -70,7 +70,7 @@ func (t tally) cleanSentence() string {
 	var text string
 	switch {
 	case t.answers() == 0:
-		return "No check had anything to ask here, so nothing is said about this design."
+		return "No check had anything to ask, so nothing can be said."
 	case t.pass == 0:
 		text = "Nothing fails, but nothing could be judged either"
 	case t.pass == 1:

@@ -325,22 +325,36 @@ func (p *page) remedy(r *check.Remedy, index int, at source.Span) {
 	}
 	label = "write"
 	for _, e := range r.Edits {
-		written, before := oneLine(e.New), oneLine(e.Span.Text())
-		if written == "" {
-			written = "nothing"
-		}
-		p.whole(Plain, written)
-		if before != "" {
-			p.say("in place of")
-			p.whole(Plain, before)
-		}
-		if !sameLine(e.Span, at) {
-			p.join(",")
-			p.place(e.Span)
-		}
+		p.edit(e, label, at)
+		label = ""
+	}
+}
+
+// edit shows a change of the design's text, each line of it on a row.
+func (p *page) edit(e check.Edit, label string, at source.Span) {
+	lines := strings.Split(strings.TrimSpace(e.New), "\n")
+	for _, line := range lines[:len(lines)-1] {
+		p.whole(Plain, oneLine(line))
 		p.row(label)
 		label = ""
 	}
+	last := oneLine(lines[len(lines)-1])
+	if last == "" {
+		last = "nothing"
+	}
+	p.whole(Plain, last)
+	switch before := e.Span.Text(); {
+	case strings.Contains(before, "\n"):
+		p.say("in place of what stands there")
+	case before != "":
+		p.say("in place of")
+		p.whole(Plain, oneLine(before))
+	}
+	if !sameLine(e.Span, at) {
+		p.join(",")
+		p.place(e.Span)
+	}
+	p.row(label)
 }
 
 // oneLine brings a piece of a design to one line that is not too long to read.

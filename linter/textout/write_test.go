@@ -16,6 +16,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/source"
 )
 
 var update = flag.Bool("update", false, "write what the tests get into testdata")
@@ -54,6 +55,7 @@ func TestPages(t *testing.T) {
 		{"nothing-asked", resultOf(judge(pierDesign(t))), Options{}},
 		{"one", resultOf(judge(pierDesign(t), loadCheck())), Options{}},
 		{"many", resultOf(judge(pierDesign(t), everyCheck()...)), Options{}},
+		{"long-lists", resultOf(judge(pierDesign(t), longCheck(), relayCheck(), noteCheck())), Options{}},
 		{"passes", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true}},
 		{"colours", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true, Colour: true}},
 		{"narrow", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true, Width: 40}},
@@ -82,6 +84,47 @@ func TestPages(t *testing.T) {
 
 func everyCheck() []*check.Check {
 	return []*check.Check{loadCheck(), tapCheck(), lossCheck(), priorityCheck(), safetyCheck(), spareCheck()}
+}
+
+// longCheck gives a finding with more of everything than is shown.
+func longCheck() *check.Check {
+	c := &check.Check{ID: "zone-load"}
+	c.Judge = check.EachRun(func(r *check.Report, s *analysis.Run) {
+		if s.Part.Name != "Door" {
+			r.NotAsked()
+			return
+		}
+		a := r.Fail(check.Error, "Door is one too many.").Bound(check.Bound{Text: "at most 100 W", Basis: "set by the criteria at house.pa.hcl:4"})
+		a.Evidence(check.Number("load", 107.5, "W"), check.Number("loudspeakers", 9, ""))
+		a.Remedy(check.Proved, "Take it off the line.", check.Edit{Span: s.Part.Body}, check.Edit{Span: s.Part.Body.Part(1, 0), New: "\n    leg = \"3 m\"\n    tap = \"6 W\"\n"})
+		a.Remedy(0, "Ask whoever drew it.")
+		for i := range int32(6) {
+			a.Assumed(fmt.Sprintf("Assumption %d", i+1))
+			a.See(source.Span{File: r.System().Design.Files[0], Start: 30 * i, End: 30*i + 1}, fmt.Sprintf("place %d", i+1))
+		}
+	})
+	return c
+}
+
+// relayCheck gives findings about a part of a kind the page does not know.
+func relayCheck() *check.Check {
+	c := &check.Check{ID: "override-supply"}
+	c.Judge = func(r *check.Run) {
+		for _, s := range []check.Severity{check.Note, check.Error} {
+			r.Outcomes = append(r.Outcomes, check.Outcome{
+				Check: c, Verdict: check.Fail, Severity: s, Message: "The relays get too little.",
+				Subject: check.Subject{Path: []check.Step{{Kind: "mute_link", Name: "Fire panel"}}},
+			})
+		}
+	}
+	return c
+}
+
+// noteCheck gives a note at the head of each line, in front of graver findings.
+func noteCheck() *check.Check {
+	return &check.Check{ID: "line-monitor", Judge: check.EachLine(func(r *check.Report, _ *analysis.Line) {
+		r.Fail(check.Note, "Nothing watches the line.")
+	})}
 }
 
 func notADesign(name, text string) *linter.Judged {
