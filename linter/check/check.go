@@ -32,6 +32,9 @@ type Check struct {
 	Severity Severity
 	// Off tells that it answers only when criteria turn it on.
 	Off bool
+	// NeverOpen says why it can always be judged; empty for most checks, which
+	// have an answer "open".
+	NeverOpen string
 	// Failing and Passing are whole designs; they run as tests.
 	Failing, Passing Example
 	// Judge asks the question of every part it applies to. It is made by one of

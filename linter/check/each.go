@@ -115,12 +115,40 @@ func Together(all ...Judge) Judge {
 	}
 }
 
+// EachUnit asks it of every amplifier and mixer.
+func EachUnit(judge func(*Report, *analysis.Unit)) Judge {
+	return func(run *Run) {
+		for _, u := range run.System.Units {
+			ask(run, UnitSubject(u.Part), func(r *Report) { judge(r, u) })
+		}
+	}
+}
+
+// EachSpace asks it of every space.
+func EachSpace(judge func(*Report, *schema.Space)) Judge {
+	return func(run *Run) {
+		for _, s := range run.System.Design.Spaces {
+			ask(run, SpaceSubject(s), func(r *Report) { judge(r, s) })
+		}
+	}
+}
+
 // JobSubject is the job as a whole.
 func JobSubject(s *analysis.System) Subject { return Subject{Span: s.Design.System.Header} }
 
 // AmplifierSubject is an amplifier.
 func AmplifierSubject(a *analysis.Amplifier) Subject {
 	return Subject{Path: []Step{{schema.KindAmplifier, a.Part.Name}}, Span: a.Part.Header}
+}
+
+// UnitSubject is an amplifier or mixer.
+func UnitSubject(u *schema.Unit) Subject {
+	return Subject{Path: []Step{{u.Kind, u.Name}}, Span: u.Header}
+}
+
+// SpaceSubject is a space.
+func SpaceSubject(s *schema.Space) Subject {
+	return Subject{Path: []Step{{"space", s.Name}}, Span: s.Header}
 }
 
 // ChannelSubject is a power channel.
@@ -160,15 +188,10 @@ func SourceSubject(s *analysis.Source) Subject {
 	return Subject{Path: []Step{{s.Part.Kind, s.Part.Name}}, Span: s.Part.Header}
 }
 
-// UnitSubject is an amplifier or a mixer as a part of the signal chain.
-func UnitSubject(u *analysis.Unit) Subject {
-	return Subject{Path: []Step{{u.Part.Kind, u.Part.Name}}, Span: u.Part.Header}
-}
-
 // InputSubject is an input of an amplifier or mixer. Its place is the unit where
 // the input is not written in its braces.
 func InputSubject(i *analysis.Input) Subject {
-	s := UnitSubject(i.Unit)
+	s := UnitSubject(i.Unit.Part)
 	if i.Part == nil {
 		return s
 	}
@@ -181,7 +204,7 @@ func InputSubject(i *analysis.Input) Subject {
 
 // LinkSubject is an output of a unit wired to the next one.
 func LinkSubject(l *analysis.Link) Subject {
-	s := UnitSubject(l.From)
+	s := UnitSubject(l.From.Part)
 	s.Path = append(s.Path, Step{"send", l.Part.Send.Name})
 	s.Span = l.Part.Send.Header
 	return s

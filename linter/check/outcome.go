@@ -55,6 +55,9 @@ type Outcome struct {
 	Remedies []Remedy
 	// Missing is what an open outcome waits for.
 	Missing []analysis.Missing
+	// Cautions are what to mind on site because of what the design holds. They
+	// are no findings and are shown whatever the verdict.
+	Cautions []string
 	// Assumed lists what was taken for granted, each a sentence without its
 	// full stop.
 	Assumed []string

@@ -93,6 +93,12 @@ func (a *Answer) Evidence(all ...Evidence) *Answer {
 	return a
 }
 
+// Caution adds what to mind on site.
+func (a *Answer) Caution(all ...string) *Answer {
+	a.outcome.Cautions = append(a.outcome.Cautions, all...)
+	return a
+}
+
 // Assumed adds what was taken for granted.
 func (a *Answer) Assumed(all ...string) *Answer {
 	a.outcome.Assumed = append(a.outcome.Assumed, all...)

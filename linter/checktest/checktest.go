@@ -45,6 +45,9 @@ func Fixtures(t *testing.T, folder string, c *check.Check) []string {
 		t.Fatal(err)
 	}
 	for _, kind := range Kinds {
+		if kind == "open" && c.NeverOpen != "" {
+			continue
+		}
 		if !slices.ContainsFunc(paths, func(p string) bool { return strings.HasPrefix(filepath.Base(p), kind) }) {
 			t.Errorf("%s has no fixture %s-*%s in %s", c.ID, kind, schema.Ending, filepath.Join(folder, c.ID))
 		}
@@ -203,6 +206,9 @@ func Describe(o check.Outcome) string {
 	}
 	for _, m := range o.Missing {
 		fmt.Fprintf(&b, "\n  missing %s of %s: %s", m.What, m.Part, m.Write)
+	}
+	for _, c := range o.Cautions {
+		fmt.Fprintf(&b, "\n  mind %s", c)
 	}
 	for _, a := range o.Assumed {
 		fmt.Fprintf(&b, "\n  assumed %s", a)
