@@ -62,7 +62,7 @@ func (p *phrases) add(phrase string) {
 	}
 }
 
-func (p phrases) line() string { return strings.Join(p, ", ") }
+func (p *phrases) line() string { return strings.Join(*p, ", ") }
 
 // tally counts equal things in the order in which they were first met.
 type tally struct {
