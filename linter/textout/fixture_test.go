@@ -195,6 +195,13 @@ func safetyCheck() *check.Check {
 	return c
 }
 
+// cautionCheck passes for each line, with cautions.
+func cautionCheck() *check.Check {
+	return &check.Check{ID: "line-monitor", Judge: check.EachLine(func(r *check.Report, l *analysis.Line) {
+		r.Pass("Line \"" + l.Part.Name + "\" is watched.").Caution("A line of this kind can give a shock while the amplifier is on: isolate it before work on the line.")
+	})}
+}
+
 func spareCheck() *check.Check {
 	return &check.Check{ID: "spare-capacity", Off: true}
 }

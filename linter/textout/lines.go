@@ -16,7 +16,8 @@ import (
 //	file:line:column: severity: message [check] (subject)
 //
 // An open outcome has "open" for its severity, one that passes "pass" (only
-// with Options.Passes), and what keeps a design from being judged "problem".
+// with Options.Passes), what to mind on site "caution", and what keeps a design
+// from being judged "problem".
 // The column counts visible characters from 1. What stands nowhere in the text
 // is placed at 1:1 of the design. Colour and Width do not matter. Errors are
 // those of w.
@@ -34,20 +35,30 @@ func WriteLines(w io.Writer, r *linter.Result, o Options) error {
 			_ = b.WriteByte('\n')
 		}
 		for i := range d.Outcomes {
-			outcome := &d.Outcomes[i]
-			if outcome.Verdict == check.Pass && !o.Passes {
-				continue
-			}
-			word := outcome.Verdict.String()
-			if outcome.Verdict == check.Fail {
-				word = outcome.Severity.String()
-			}
-			linePlace(b, outcome.Primary, d.Name)
-			lineText(b, word, ": ", outcome.Message, " [", outcome.Check.ID, "] (", outcome.Subject.String(), ")")
-			_ = b.WriteByte('\n')
+			writeOutcome(b, &d.Outcomes[i], d.Name, o.Passes)
 		}
 	}
 	return b.Flush()
+}
+
+func writeOutcome(b *bufio.Writer, o *check.Outcome, design string, passes bool) {
+	about := []string{" [", o.Check.ID, "] (", o.Subject.String(), ")"}
+	if o.Verdict != check.Pass || passes {
+		word := o.Verdict.String()
+		if o.Verdict == check.Fail {
+			word = o.Severity.String()
+		}
+		linePlace(b, o.Primary, design)
+		lineText(b, word, ": ", o.Message)
+		lineText(b, about...)
+		_ = b.WriteByte('\n')
+	}
+	for _, text := range o.Cautions {
+		linePlace(b, o.Subject.Span, design)
+		lineText(b, "caution: ", text)
+		lineText(b, about...)
+		_ = b.WriteByte('\n')
+	}
 }
 
 func linePlace(b *bufio.Writer, s source.Span, design string) {

@@ -94,7 +94,8 @@ func (p *page) notUnderstood(d *linter.Judged) {
 	}
 }
 
-// judged writes the findings of a design part by part, then what stays open.
+// judged writes the findings of a design part by part, then what stays open and
+// what to mind on site.
 func (p *page) judged(d *linter.Judged, o Options, several bool) {
 	t := tallyOf(d)
 	for _, g := range groupsOf(d, o.Passes) {
@@ -114,6 +115,7 @@ func (p *page) judged(d *linter.Judged, o Options, several bool) {
 		}
 	}
 	p.open(d, t.open)
+	p.cautions(d)
 	if several && t.findings() == 0 {
 		p.say(t.cleanSentence())
 		p.sentence()

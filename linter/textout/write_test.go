@@ -55,6 +55,7 @@ func TestPages(t *testing.T) {
 		{"nothing-asked", resultOf(judge(pierDesign(t))), Options{}},
 		{"one", resultOf(judge(pierDesign(t), loadCheck())), Options{}},
 		{"many", resultOf(judge(pierDesign(t), everyCheck()...)), Options{}},
+		{"cautions", resultOf(judge(pierDesign(t), passing("zone-load"), cautionCheck())), Options{}},
 		{"long-lists", resultOf(judge(pierDesign(t), longCheck(), relayCheck(), noteCheck())), Options{}},
 		{"passes", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true}},
 		{"colours", resultOf(judge(pierDesign(t), everyCheck()...)), Options{Passes: true, Colour: true}},
@@ -187,7 +188,7 @@ func foreignCheck() *check.Check {
 func TestLines(t *testing.T) {
 	t.Parallel()
 	r := resultOf(
-		judge(pierDesign(t), everyCheck()...),
+		judge(pierDesign(t), append(everyCheck(), cautionCheck())...),
 		notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n}\n"),
 		&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
 		judge(read(t, "høyttalere.pa.hcl", map[string]string{"høyttalere.pa.hcl": foreign}), foreignCheck()),
