@@ -16,9 +16,18 @@ func Groups() []Group {
 			LoadMargin,
 		}},
 		{"Cable", []*check.Check{}},
-		{"Inputs and the signal chain", []*check.Check{}},
-		{"Surroundings and data", []*check.Check{}},
-		{"Safety", []*check.Check{}},
+		{"Inputs and the signal chain", []*check.Check{
+			PriorityWired,
+			MonoSum,
+			InputTaken,
+		}},
+		{"Surroundings and data", []*check.Check{
+			Unfed,
+			TypicalData,
+		}},
+		{"Safety", []*check.Check{
+			SafetyNotes,
+		}},
 	}
 }
 

@@ -1,0 +1,143 @@
+# Tarnwhistle village hall
+#
+# A hall, a foyer and a kitchen on one 60 W mixer amplifier. The committee's
+# microphone silences the music; the music player has two channels and the
+# amplifier one. Nothing is left open and nothing fails: this is what a design
+# looks like when it is ready to order.
+#
+# The place and all figures are invented.
+
+system "Tarnwhistle village hall" {
+  reference    = "TW-01"
+  revision     = "B"
+  duty         = "announcements and music"
+  wiring_rules = "Europe"
+  polarity     = "brown to terminal 1, everywhere"
+}
+
+# What the data sheets say. A firm keeps these in a catalogue of its own; here
+# they stand in the design so that it can be read in one piece.
+
+amplifier_model "hall/mixer-60" {
+  kind = "mixer amplifier"
+  note = "invented"
+  channel "Main" { rated_power = "60 W" }
+  output "100 V" {
+    channel = "Main"
+    volts   = "100 V"
+  }
+  input "Mic 1" {
+    takes       = "microphone"
+    connectors  = ["DIN 5", "XLR 3"]
+    triggers    = ["contact"]
+    needs_cores = 5 # the contact comes through the 5-pin plug only
+    mutes       = ["Aux"]
+    mute_depth  = "full"
+  }
+  input "Aux" {
+    takes      = "line"
+    connectors = ["RCA pair"]
+    triggers   = []
+    stereo     = "summed inside"
+  }
+}
+
+loudspeaker_model "hall/wall-10" {
+  kind        = "wall"
+  note        = "invented"
+  rated_power = "10 W"
+  taps_100V   = ["10 W", "6 W", "3 W"]
+}
+
+loudspeaker_model "hall/ceiling-6" {
+  kind        = "ceiling"
+  note        = "invented"
+  rated_power = "6 W"
+  taps_100V   = ["6 W", "3 W", "1.5 W"]
+}
+
+# The system.
+
+amplifier "Rack" { model = "hall/mixer-60" }
+
+line "Hall" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  home_run  = "14 m" # rack to the first loudspeaker
+  loudspeaker "H" {  # H 1 … H 6, along both long walls in walking order
+    model    = "hall/wall-10"
+    quantity = 6
+    tap      = "6 W"
+    spacing  = "5 m" # cable, not plan distance
+    space    = "Hall"
+    height   = "3 m"
+  }
+}
+
+line "Foyer" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  home_run  = "9 m"
+  loudspeaker "F" {
+    model    = "hall/ceiling-6"
+    quantity = 3
+    tap      = "3 W"
+    spacing  = "4 m"
+    space    = "Foyer"
+  }
+  loudspeaker "Kitchen" {
+    model = "hall/ceiling-6"
+    tap   = "3 W"
+    leg   = "7 m" # F 3 to the kitchen
+    space = "Kitchen"
+  }
+}
+
+microphone "Committee" {
+  into      = "Rack"
+  input     = "Mic 1"
+  connector = "DIN 5" # carries the contact that silences the music
+  trigger   = "contact"
+  lead      = "4 m"
+  priority  = 1
+  stands_in = "Hall"
+}
+
+music "Player" {
+  into      = "Rack"
+  input     = "Aux"
+  channels  = "stereo"
+  summed_by = "input" # the input adds left and right
+  priority  = 2
+}
+
+space "Hall" {
+  length = "17 m"
+  width  = "9 m"
+  height = "4.5 m"
+  noise  = "52 dBA"
+}
+
+space "Foyer" {
+  length    = "11 m"
+  width     = "4 m"
+  height    = "2.7 m"
+  noise     = "55 dBA"
+  listeners = "standing"
+}
+
+space "Kitchen" {
+  area   = "14 m2"
+  height = "2.7 m"
+  noise  = "60 dBA"
+}
+
+safety {
+  line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+  work_at_height  = "mobile platform, two people"
+}

@@ -1,0 +1,8 @@
+system "Hall" { duty = "announcements" } # expect pass: isolation # expect pass: earthing # expect pass: separation # expect pass: height # expect pass: No level that harms # expect pass: no emergency function
+amplifier "Rack" { rated_power = "120 W" }
+line "Hall" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "H" { tap = "6 W" }
+}
+safety { line_terminals = "open" } # expect fail error: Line terminals stay open && 100 V && class ES2

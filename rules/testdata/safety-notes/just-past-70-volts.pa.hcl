@@ -1,0 +1,9 @@
+# 70.7 V is above extra-low voltage.
+system "Hall" { duty = "announcements" } # expect pass: isolation # expect pass: earthing # expect pass: separation # expect pass: height # expect pass: No level that harms # expect pass: no emergency function
+amplifier "Rack" { rated_power = "120 W" }
+line "Hall" {
+  amplifier = "Rack"
+  output    = "70 V"
+  loudspeaker "H" { tap = "6 W" }
+}
+safety { line_terminals = "open" } # expect fail error: Line terminals stay open && 70.71 V && class ES1
