@@ -15,11 +15,11 @@
 // other than none (3.27.9, 3.27.10). A result takes one line of the file, so that
 // comparing two files shows the outcomes that changed.
 //
-// A design that could not be read or understood has executionSuccessful false
-// and a notification for each problem, with its place. Its run has no results at
-// all: an empty list would say that the design was judged and nothing was found,
-// and the standard leaves results out where analysis did not begin (3.14.23).
-// A design that was judged always has the list, be it empty.
+// A run always has its list of results, be it empty. That of a design that could
+// not be read or understood is empty too: its analysis began with the text and
+// ended there (3.14.23), and services refuse a whole log over one run without the
+// list. That nothing was judged stands in its invocation: executionSuccessful is
+// false, with a notification for each problem and its place.
 //
 // result.suppressions and result.baselineState are not written. Who adds them
 // has to know that each must be on all results of a run or on none (3.27.23,

@@ -43,17 +43,26 @@ func descriptorOf(c *check.Check) reportingDescriptor {
 	if c.Off {
 		d.DefaultConfiguration.Enabled = new(bool)
 	}
+	if len(c.Params) > 0 {
+		d.DefaultConfiguration.Parameters = make(map[string]any, len(c.Params))
+	}
 	for _, p := range c.Params {
-		if d.DefaultConfiguration.Parameters == nil {
-			d.DefaultConfiguration.Parameters = map[string]finite{}
-		}
-		d.DefaultConfiguration.Parameters[p.Name] = finite(p.Default)
-		d.Properties.Parameters = append(d.Properties.Parameters, parameter{
-			Name: p.Name, Description: p.Doc, Unit: string(p.Unit),
-			Default: finite(p.Default), Low: finite(p.Low), High: finite(p.High), Basis: p.Basis,
-		})
+		one := parameterOf(p)
+		d.DefaultConfiguration.Parameters[p.Name] = one.Default
+		d.Properties.Parameters = append(d.Properties.Parameters, one)
 	}
 	return d
+}
+
+func parameterOf(p check.Param) parameter {
+	one := parameter{Name: p.Name, Description: p.Doc, Unit: string(p.Unit), Basis: p.Basis}
+	if p.Unit == check.Switch {
+		one.Default = p.Default >= 0.5
+		return one
+	}
+	low, high := finite(p.Low), finite(p.High)
+	one.Default, one.Low, one.High = finite(p.Default), &low, &high
+	return one
 }
 
 // overrides tells which checks the criteria of a design turned off, or on.

@@ -17,8 +17,18 @@ const (
 
 func notificationDescriptors() []reportingDescriptor {
 	return []reportingDescriptor{
-		{ID: notRead, ShortDescription: &message{Text: "Files of the design could not be read, so that nothing was judged."}},
-		{ID: notUnderstood, ShortDescription: &message{Text: "The text is no design, so that nothing was judged."}},
+		{
+			ID:               notRead,
+			ShortDescription: &message{Text: "Files of the design could not be read, so nothing was judged."},
+			FullDescription:  &message{Text: "A design is a file or a folder of files. One that is missing, too large or not readable keeps the whole design from being judged."},
+			Help:             &message{Text: "Look at the path and at who may read it."},
+		},
+		{
+			ID:               notUnderstood,
+			ShortDescription: &message{Text: "The text is no design, so nothing was judged."},
+			FullDescription:  &message{Text: "Every problem in the text of a design is told with its place and with what is expected there. Checks are asked only of a design without any."},
+			Help:             &message{Text: "Put right what each message names and run the program again."},
+		},
 	}
 }
 
@@ -31,14 +41,12 @@ func writeRun(out *stream, j *linter.Judged, rules *rules, t Tool) {
 	out.member("columnKind", "utf16CodeUnits")
 	out.member("defaultEncoding", "UTF-8")
 	out.member("defaultSourceLanguage", "hcl")
-	if j.Understood() {
-		out.list("results")
-		for i := range j.Outcomes {
-			out.item()
-			out.value(resultOf(&j.Outcomes[i], j, rules, p))
-		}
-		out.close("]")
+	out.list("results")
+	for i := range j.Outcomes {
+		out.item()
+		out.value(resultOf(&j.Outcomes[i], j, rules, p))
 	}
+	out.close("]")
 	if len(p.used) > 0 {
 		out.member("originalUriBaseIds", p.used)
 	}

@@ -52,7 +52,7 @@ func Write(w io.Writer, r *linter.Result, t Tool) error {
 		out.close("}")
 	}
 	out.close("]")
-	out.close("}\n")
+	out.close("}")
 	if err := out.flush(); err != nil {
 		return fmt.Errorf("write SARIF: %w", err)
 	}
@@ -82,7 +82,7 @@ func (s *stream) open(bracket string) {
 }
 
 func (s *stream) close(bracket string) {
-	_, _ = s.w.WriteString(bracket)
+	_, _ = s.w.WriteString("\n" + bracket)
 	s.more = true
 }
 
@@ -116,6 +116,7 @@ func (s *stream) list(name string) {
 }
 
 func (s *stream) flush() error {
+	_ = s.w.WriteByte('\n')
 	if s.err != nil {
 		return s.err
 	}

@@ -1,7 +1,6 @@
 package sarif
 
 import (
-	"encoding/json"
 	"math"
 	"strconv"
 )
@@ -32,9 +31,9 @@ type reportingDescriptor struct {
 }
 
 type reportingConfiguration struct {
-	Enabled    *bool             `json:"enabled,omitempty"`
-	Level      string            `json:"level,omitempty"`
-	Parameters map[string]finite `json:"parameters,omitempty"`
+	Enabled    *bool          `json:"enabled,omitempty"`
+	Level      string         `json:"level,omitempty"`
+	Parameters map[string]any `json:"parameters,omitempty"`
 }
 
 type ruleProperties struct {
@@ -46,13 +45,13 @@ type ruleProperties struct {
 }
 
 type parameter struct {
-	Name        string `json:"name"`
-	Description string `json:"description,omitempty"`
-	Unit        string `json:"unit,omitempty"`
-	Default     finite `json:"default,omitzero"`
-	Low         finite `json:"low,omitzero"`
-	High        finite `json:"high,omitzero"`
-	Basis       string `json:"basis,omitempty"`
+	Name        string  `json:"name"`
+	Description string  `json:"description,omitempty"`
+	Unit        string  `json:"unit,omitempty"`
+	Default     any     `json:"default"` // finite or bool
+	Low         *finite `json:"low,omitempty"`
+	High        *finite `json:"high,omitempty"`
+	Basis       string  `json:"basis,omitempty"`
 }
 
 // message is a message (3.11) or a multiformatMessageString (3.12).
@@ -231,9 +230,5 @@ func (f finite) MarshalJSON() ([]byte, error) {
 	if f.IsZero() {
 		return []byte("null"), nil
 	}
-	rounded, err := strconv.ParseFloat(strconv.FormatFloat(float64(f), 'e', 8, 64), 64)
-	if err != nil { // rounding up made it too large
-		rounded = float64(f)
-	}
-	return json.Marshal(rounded)
+	return strconv.AppendFloat(nil, float64(f), 'g', 9, 64), nil
 }
