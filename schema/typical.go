@@ -50,6 +50,10 @@ func typicalClasses() []string {
 // class.
 func IsTypical(name string) bool { return strings.HasPrefix(name, typicalPrefix) }
 
+// OwnName gives the name that a typical model gets when it is copied into a
+// catalogue of one's own, where names of typical models are taken.
+func OwnName(name string) string { return "own/" + plainConnector(name) }
+
 // IsBuiltIn tells that a file is part of the program: nobody finds it on a disk.
 func IsBuiltIn(file *source.File) bool {
 	return file != nil && strings.HasPrefix(file.Name, builtInScheme)
@@ -277,7 +281,7 @@ func reserve[T interface{ part() *Part }](r *resolver, all *[]T) {
 		if !IsTypical(p.Name) {
 			return false
 		}
-		r.refuse(p.NameSpan, fmt.Sprintf("%q is kept for the models the program brings along.", p.Name), "A model that was copied from there gets a name of its own, and the figures of its data sheet.", strconv.Quote("own/"+plainConnector(p.Name)))
+		r.refuse(p.NameSpan, fmt.Sprintf("%q is kept for the models the program brings along.", p.Name), "A model that was copied from there gets a name of its own, and the figures of its data sheet.", strconv.Quote(OwnName(p.Name)))
 		return true
 	})
 }
