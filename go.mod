@@ -8,6 +8,11 @@ require (
 )
 
 require (
+	github.com/rogpeppe/go-internal v1.16.0 // indirect
+	golang.org/x/term v0.41.0 // indirect
+)
+
+require (
 	github.com/agext/levenshtein v1.2.1 // indirect
 	github.com/apparentlymart/go-textseg/v15 v15.0.0 // indirect
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect

@@ -1,0 +1,219 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"loudlint/cmd/loudlint/internal/cli"
+	"loudlint/cmd/loudlint/internal/wholefile"
+	"loudlint/linter"
+	"loudlint/linter/check"
+	"loudlint/linter/sarif"
+	"loudlint/linter/textout"
+	"loudlint/rules"
+	"loudlint/schema"
+	"loudlint/schema/source"
+)
+
+// Forms of output.
+const (
+	formText  = "text"
+	formLines = "lines"
+	formSARIF = "sarif"
+)
+
+// checking holds the flags of check.
+type checking struct {
+	format  string
+	output  string
+	gate    string
+	passes  bool
+	only    []string
+	folders []string
+	workers int
+	page    pageFlags
+}
+
+func checkCommand(p *Process) *cli.Command {
+	c := &checking{format: formText, gate: check.Warning.String()}
+	return &cli.Command{
+		Name:      "check",
+		Arguments: "[DESIGN...]",
+		Summary:   "judge designs",
+		About: []string{
+			"Reads designs, asks the checks of them, and writes what they found: each finding with the sum behind it, the limit and where that comes from, and what would put it right.",
+			"A design is a file that ends in " + schema.Ending + ", or a folder whose files of that ending are read together. Without any, the current folder is the design.",
+		},
+		Flags: append([]*cli.Flag{
+			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), or SARIF 2.1.0, for code-scanning services (sarif)",
+				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}),
+			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
+			cli.Word(&c.gate, "gate", "least severity that makes the exit status 1 (default warning); with never, no finding does",
+				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
+			cli.Switch(&c.passes, "passes", "show what passes, too"),
+			cli.Words(&c.only, "only", "CHECK", "ask these checks and no others", "check", offerChecks),
+			cli.Texts(&c.folders, "folder", "FOLDER", "where else a file that a design uses may lie"),
+			cli.Number(&c.workers, "workers", "NUMBER", "processors to use at most (default all); the result is the same", 1, 1024),
+		}, c.page.declare()...),
+		Statuses: []cli.Status{
+			{Status: statusPassed, Means: "every design was judged, and nothing is as grave as the gate"},
+			{Status: statusFindings, Means: "every design was judged, and something is as grave as the gate or graver"},
+			{Status: statusNotUnderstood, Means: "a design, or the call itself, could not be understood, or the result not be written; the other designs are judged all the same"},
+		},
+		Examples: []cli.Example{
+			{Line: "loudlint check hall" + schema.Ending, Does: "judge a design of one file"},
+			{Line: "loudlint check hall terminal", Does: "judge two designs, each a folder of files"},
+			{Line: "loudlint check --gate error --format sarif --output found.sarif hall", Does: "in CI: stop at errors only, and hand the result to a code-scanning service"},
+		},
+		Run: func(arguments []string) int { return c.run(arguments, p) },
+	}
+}
+
+func (c *checking) run(arguments []string, p *Process) int {
+	paths, err := designsOf(arguments)
+	if err == nil {
+		err = c.refuseOutput(paths)
+	}
+	if err != nil {
+		return p.misunderstood(err, "help check")
+	}
+	result := linter.Check(paths, linter.Options{Checks: rules.All(), Only: c.only, Workers: c.workers, Folders: c.folders})
+	status := statusOf(result, c.gate)
+	write := func(w io.Writer) error { return c.write(w, result, status, p) }
+	if c.output == "" {
+		if failure := p.say(p.Out, write); failure != statusPassed {
+			return failure
+		}
+		c.sayProblems(p, result)
+		return status
+	}
+	if err := c.save(result, write); err != nil {
+		return p.failed(err)
+	}
+	c.sayProblems(p, result)
+	return status
+}
+
+func (c *checking) write(w io.Writer, r *linter.Result, status int, p *Process) error {
+	switch c.format {
+	case formSARIF:
+		tool := sarif.Tool{Name: name, Version: releaseOf(readBuild()), ExitCode: &status}
+		if folder, err := os.Getwd(); err == nil {
+			tool.Folder = filepath.ToSlash(folder)
+		}
+		return sarif.Write(w, r, tool)
+	case formLines:
+		return textout.WriteLines(w, r, textout.Options{Passes: c.passes})
+	}
+	o := p.page(c.page.colour, c.page.width)
+	o.Passes = c.passes
+	if c.output != "" {
+		o.Colour = c.page.colour == "always"
+		o.Width = c.page.width
+	}
+	return textout.Write(w, r, o)
+}
+
+// sayProblems tells people why a design was not judged when the result is
+// written for machines, or out of sight.
+func (c *checking) sayProblems(p *Process, r *linter.Result) {
+	if c.output == "" && c.format != formSARIF {
+		return
+	}
+	for _, d := range r.Designs {
+		if !d.Understood() {
+			// What the call is for has been written: only the message may be lost.
+			_ = textout.WriteLines(p.Err, &linter.Result{Designs: []*linter.Judged{d}}, textout.Options{})
+		}
+	}
+}
+
+// gateNever lets everything pass that is understood.
+const gateNever = "never"
+
+func statusOf(r *linter.Result, gate string) int {
+	least, some := check.ParseSeverity(gate)
+	switch {
+	case !r.Understood():
+		return statusNotUnderstood
+	case some && r.Gravest() >= least:
+		return statusFindings
+	}
+	return statusPassed
+}
+
+// designsOf gives the designs named in a call, each once.
+func designsOf(arguments []string) ([]string, error) {
+	if len(arguments) == 0 {
+		if files, err := filepath.Glob("*" + schema.Ending); err != nil || len(files) == 0 {
+			return nil, &cli.Problem{
+				Found: "No design is named, and the current folder is none: no file in it ends in " + schema.Ending + ".",
+				Hint:  "Name a file or a folder, as in loudlint check hall" + schema.Ending + ".",
+			}
+		}
+		return []string{"."}, nil
+	}
+	var paths []string
+	for _, a := range arguments {
+		if a == "" || a == "-" {
+			return nil, &cli.Problem{Found: fmt.Sprintf("%q is no design.", a), Hint: "A design is a file or a folder."}
+		}
+		if a = filepath.Clean(a); !slices.Contains(paths, a) {
+			paths = append(paths, a)
+		}
+	}
+	return paths, nil
+}
+
+// refuseOutput refuses to write over a design.
+func (c *checking) refuseOutput(paths []string) error {
+	if c.output == "" {
+		return nil
+	}
+	if strings.HasSuffix(c.output, schema.Ending) || slices.ContainsFunc(paths, func(path string) bool { return sameFile(path, c.output) }) {
+		return &cli.Problem{Found: fmt.Sprintf("--output %s would write over a design.", c.output), Hint: "Give the result a name of its own."}
+	}
+	return nil
+}
+
+// save writes the result into a file that is none of those that were read.
+func (c *checking) save(r *linter.Result, write func(io.Writer) error) error {
+	for _, d := range r.Designs {
+		for _, f := range filesOf(d) {
+			if sameFile(f.Name, c.output) {
+				return fmt.Errorf("write the result: %s was read as a part of %s", c.output, d.Name)
+			}
+		}
+	}
+	err := wholefile.Write(c.output, write)
+	if err != nil && !closedPipe(err) {
+		return err
+	}
+	return nil
+}
+
+func filesOf(d *linter.Judged) []*source.File {
+	if d.Design != nil {
+		return d.Design.Files
+	}
+	var files []*source.File
+	for _, problem := range d.Problems {
+		if !problem.Span.IsZero() {
+			files = append(files, problem.Span.File)
+		}
+	}
+	return files
+}
+
+func sameFile(a, b string) bool {
+	one, err := os.Stat(filepath.FromSlash(a))
+	if err != nil {
+		return false
+	}
+	other, err := os.Stat(b)
+	return err == nil && os.SameFile(one, other)
+}
