@@ -19,8 +19,7 @@ import (
 // with it.
 type decoder struct {
 	file     *source.File
-	given    *hcl.EvalContext
-	givens   []string // names that may be used as given.x
+	given    *givenNames
 	problems []Problem
 	refs     []reference
 }
@@ -117,7 +116,7 @@ func (d *decoder) evaluate(expr hclsyntax.Expression, what string) (cty.Value, b
 	if !d.admit(expr, what) {
 		return cty.NilVal, false
 	}
-	v, diags := expr.Value(d.given)
+	v, diags := expr.Value(d.given.context)
 	span := d.span(expr.Range())
 	if diags.HasErrors() {
 		d.refuse(span, fmt.Sprintf("%s cannot be worked out.", quoteSource(span)), "Numbers are joined by + - * / and texts by a template such as \"${given.bay} m\".", "")
@@ -190,20 +189,14 @@ func (d *decoder) admitName(e *hclsyntax.ScopeTraversalExpr, what string) bool {
 	}
 	if len(e.Traversal) == 2 {
 		if attr, ok := e.Traversal[1].(hcl.TraverseAttr); ok {
-			for _, name := range d.givens {
-				if name == attr.Name {
-					return true
-				}
+			if d.given.has(attr.Name) {
+				return true
 			}
-			if before, after, cut := strings.Cut(attr.Name, "-"); cut {
-				for _, name := range d.givens {
-					if name == before {
-						d.refuse(span, fmt.Sprintf("%s reads as one name, %q.", quoteSource(span), attr.Name), "Put spaces round a minus.", fmt.Sprintf("given.%s - %s", before, after))
-						return false
-					}
-				}
+			if before, after, cut := strings.Cut(attr.Name, "-"); cut && d.given.has(before) {
+				d.refuse(span, fmt.Sprintf("%s reads as one name, %q.", quoteSource(span), attr.Name), "Put spaces round a minus.", fmt.Sprintf("given.%s - %s", before, after))
+				return false
 			}
-			near := nearest(attr.Name, d.givens)
+			near := nearest(attr.Name, d.given.all)
 			if near != "" {
 				near = "given." + near
 			}

@@ -187,72 +187,118 @@ func fileNames(entries []fs.DirEntry) []string {
 func Read(name string, files []*source.File, options Options) (*Design, []Problem) {
 	own := slices.Clone(files)
 	slices.SortFunc(own, func(a, b *source.File) int { return strings.Compare(a.Name, b.Name) })
-	parsed := parseAll(own, options.Workers)
-	used, problems := followUses(parsed, options)
+	options.Open = openOnce(options.Open)
+	whole := map[*source.File]bool{}
+	for {
+		sections, used, problems := readFirstSections(own, whole, options)
+		givens, more := readGivens(sections)
+		problems = append(problems, more...)
+		fragments, doubtful := readFragments(sections, givens, options.Workers)
+		if len(doubtful) > 0 { // rare: a large file with an error in its syntax
+			for _, f := range doubtful {
+				whole[f] = true
+			}
+			continue
+		}
+		r := &resolver{design: &Design{Name: name, Files: append(own, used...)}}
+		r.problems = problems
+		r.merge(fragments)
+		r.resolve()
+		if len(r.problems) > 0 {
+			return nil, sortProblems(r.problems)
+		}
+		return r.design, nil
+	}
+}
 
-	everything := append(slices.Clone(parsed), used...)
-	givens, more := readGivens(everything)
-	problems = append(problems, more...)
+// openOnce remembers the files that were opened.
+func openOnce(open func(*source.File, string) (*source.File, error)) func(*source.File, string) (*source.File, error) {
+	if open == nil {
+		return nil
+	}
+	type call struct {
+		from *source.File
+		name string
+	}
+	type result struct {
+		file *source.File
+		err  error
+	}
+	opened := map[call]result{}
+	return func(from *source.File, name string) (*source.File, error) {
+		r, ok := opened[call{from, name}]
+		if !ok {
+			r.file, r.err = open(from, name)
+			opened[call{from, name}] = r
+		}
+		return r.file, r.err
+	}
+}
 
-	fragments := make([]*fragment, len(everything))
-	inParallel(len(everything), options.Workers, func(i int) {
-		fragments[i] = readFragment(everything[i], givens, i >= len(parsed))
+// readFragments decodes all sections. It gives the files that have to be read
+// anew as a whole, if there are any.
+func readFragments(sections []*section, givens *givenNames, workers int) (fragments []*fragment, doubtful []*source.File) {
+	fragments = make([]*fragment, len(sections))
+	parseSections(sections, workers, func(i int) {
+		s := sections[i]
+		if !s.doubt {
+			fragments[i] = readFragment(s.syntax, givens, s.used)
+		}
+		s.body = nil // to be collected
 	})
-	r := &resolver{design: &Design{Name: name}}
-	r.problems = problems
-	r.merge(fragments)
-	r.resolve()
-	if len(r.problems) > 0 {
-		return nil, sortProblems(r.problems)
+	for _, s := range sections {
+		if s.doubt {
+			doubtful = append(doubtful, s.file)
+		}
 	}
-	return r.design, nil
+	return fragments, doubtful
 }
 
-func parseAll(files []*source.File, workers int) []syntax {
-	parsed := make([]syntax, len(files))
-	inParallel(len(files), workers, func(i int) { parsed[i] = parseFile(files[i]) })
-	return parsed
-}
-
-// followUses parses the files that others use, each once.
-func followUses(parsed []syntax, options Options) ([]syntax, []Problem) {
-	var problems []Problem
-	var used []syntax
+// readFirstSections divides the files of a design, and those they use, each
+// once, into sections, and parses those sections that come first.
+func readFirstSections(own []*source.File, whole map[*source.File]bool, options Options) (all []*section, used []*source.File, problems []Problem) {
 	seen := map[string]bool{}
-	for _, s := range parsed {
-		seen[s.file.Name] = true
+	for _, f := range own {
+		seen[f.Name] = true
 	}
-	level := parsed
-	for depth := 1; len(level) > 0; depth++ {
-		var next []syntax
-		for _, s := range level {
-			for _, u := range usesOf(s) {
-				refuse := func(err error) {
+	files := own
+	for depth := 0; len(files) > 0; depth++ {
+		sections := sectionsOf(files, whole, depth > 0, options.Workers)
+		all = append(all, sections...)
+		var first []*section
+		for _, s := range sections {
+			if s.first {
+				first = append(first, s)
+			}
+		}
+		parseSections(first, options.Workers, func(int) {})
+		files = nil
+		for _, s := range first {
+			for _, u := range usesOf(s.syntax) {
+				file, err := options.follow(s.file, u.V, depth)
+				switch {
+				case err != nil:
 					problems = append(problems, Problem{Span: u.Span, Found: capital(err.Error()) + "."})
-				}
-				if depth > MaxUseDepth {
-					refuse(fmt.Errorf("files use files more than %d deep", MaxUseDepth))
-					continue
-				}
-				if options.Open == nil {
-					refuse(fmt.Errorf("other files cannot be used here"))
-					continue
-				}
-				file, err := options.Open(s.file, u.V)
-				if err != nil {
-					refuse(err)
-					continue
-				}
-				if !seen[file.Name] {
+				case !seen[file.Name]:
 					seen[file.Name] = true
-					next = append(next, parseFile(file))
+					files = append(files, file)
 				}
 			}
 		}
-		used = append(used, next...)
-		level = next
+		used = append(used, files...)
 	}
-	return used, problems
+	return all, used, problems
+}
+
+// follow opens a file that another names.
+func (o *Options) follow(from *source.File, name string, depth int) (*source.File, error) {
+	if depth >= MaxUseDepth {
+		return nil, fmt.Errorf("files use files more than %d deep", MaxUseDepth)
+	}
+	if o.Open == nil {
+		return nil, fmt.Errorf("other files cannot be used here")
+	}
+	return o.Open(from, name)
 }
 
 // usesOf lists the files a parsed file uses. Whatever is wrong with a use

@@ -2,6 +2,7 @@ package schema
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 
 	"github.com/hashicorp/hcl/v2"
@@ -47,10 +48,6 @@ type syntax struct {
 // them.
 func parseFile(file *source.File) syntax {
 	s := syntax{file: file}
-	if p, ok := boundText(file); !ok {
-		s.problems = []Problem{p}
-		return s
-	}
 	parsed, diags := hclsyntax.ParseConfig(file.Text, file.Name, hcl.InitialPos)
 	if diags.HasErrors() {
 		s.problems = explainSyntax(file, diags)
@@ -62,13 +59,15 @@ func parseFile(file *source.File) syntax {
 
 // readFragment decodes a parsed file. A used file holds models, criteria and
 // uses only.
-func readFragment(s syntax, givens map[string]cty.Value, used bool) *fragment {
+func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 	f := &fragment{file: s.file, problems: s.problems}
 	if s.body == nil {
 		return f
 	}
-	d := &decoder{file: s.file}
-	d.setGivens(givens)
+	if givens == nil {
+		givens = &givenNames{}
+	}
+	d := &decoder{file: s.file, given: givens}
 	x := theDialect()
 	for _, a := range attributesInOrder(s.body) {
 		d.refuse(d.span(a.NameRange), a.Name+" stands outside any block.", "Every value stands inside the braces of the part it belongs to.", "")
@@ -104,27 +103,83 @@ func attributesInOrder(body *hclsyntax.Body) []*hclsyntax.Attribute {
 	return all
 }
 
-// setGivens prepares the one name that expressions may use.
-func (d *decoder) setGivens(givens map[string]cty.Value) {
+// givenNames are the names that expressions may use: those of the given blocks.
+type givenNames struct {
+	all     []string // sorted
+	context *hcl.EvalContext
+}
+
+// has tells that a given block sets the name.
+func (g *givenNames) has(name string) bool {
+	_, found := slices.BinarySearch(g.all, name)
+	return found
+}
+
+func givenContext(values map[string]cty.Value) *hcl.EvalContext {
 	object := cty.EmptyObjectVal
-	if len(givens) > 0 {
-		object = cty.ObjectVal(givens)
-		for name := range givens {
-			d.givens = append(d.givens, name)
-		}
-		slices.Sort(d.givens)
+	if len(values) > 0 {
+		object = cty.ObjectVal(values)
 	}
-	d.given = &hcl.EvalContext{Variables: map[string]cty.Value{"given": object}}
+	return &hcl.EvalContext{Variables: map[string]cty.Value{"given": object}}
+}
+
+// given is one value of a given block.
+type given struct {
+	file    *source.File
+	attr    *hclsyntax.Attribute
+	uses    []string // other given values
+	waiting int      // how many of them are not worked out yet
 }
 
 // readGivens works out the given blocks of all files. A value may use others,
 // in any order, as long as none needs itself.
-func readGivens(all []syntax) (map[string]cty.Value, []Problem) {
-	type open struct {
-		file *source.File
-		attr *hclsyntax.Attribute
+func readGivens(all []*section) (*givenNames, []Problem) {
+	found, problems := collectGivens(all)
+	known := make(map[string]*given, len(found))
+	for _, g := range found {
+		known[g.attr.Name] = g
 	}
-	var waiting []open
+	users := map[string][]*given{}
+	var ready []*given
+	for _, g := range found {
+		g.uses = givensIn(g.attr.Expr, known)
+		for _, name := range g.uses {
+			users[name] = append(users[name], g)
+		}
+		if g.waiting = len(g.uses); g.waiting == 0 {
+			ready = append(ready, g)
+		}
+	}
+	names := slices.Sorted(maps.Keys(known))
+	values := make(map[string]cty.Value, len(found))
+	for ; len(ready) > 0; ready = ready[1:] {
+		g := ready[0]
+		used := map[string]cty.Value{}
+		for _, name := range g.uses {
+			used[name] = values[name]
+		}
+		d := &decoder{file: g.file, given: &givenNames{names, givenContext(used)}}
+		values[g.attr.Name] = d.givenValue(g.attr.Expr)
+		problems = append(problems, d.problems...)
+		for _, user := range users[g.attr.Name] {
+			if user.waiting--; user.waiting == 0 {
+				ready = append(ready, user)
+			}
+		}
+	}
+	for _, g := range found {
+		if g.waiting > 0 {
+			d := &decoder{file: g.file}
+			d.refuse(d.span(g.attr.Expr.Range()), "given."+g.attr.Name+" needs itself to be worked out.", "Given values may use each other, but not in a circle.", "")
+			problems = append(problems, d.problems...)
+		}
+	}
+	return &givenNames{slices.Sorted(maps.Keys(values)), givenContext(values)}, problems
+}
+
+// collectGivens lists the values of all given blocks.
+func collectGivens(all []*section) ([]*given, []Problem) {
+	var found []*given
 	var problems []Problem
 	first := map[string]source.Span{}
 	for _, s := range all {
@@ -149,61 +204,42 @@ func readGivens(all []syntax) (map[string]cty.Value, []Problem) {
 					continue
 				}
 				first[a.Name] = span
-				waiting = append(waiting, open{s.file, a})
+				found = append(found, &given{file: s.file, attr: a})
 			}
 		}
 		problems = append(problems, d.problems...)
 	}
-	values := map[string]cty.Value{}
-	for len(waiting) > 0 {
-		var still []open
-		for _, w := range waiting {
-			d := &decoder{file: w.file}
-			d.setGivens(values)
-			if needs := unsetGivens(w.attr.Expr, values, first); len(needs) > 0 {
-				still = append(still, w)
-				continue
-			}
-			v, ok := d.evaluate(w.attr.Expr, "a number or a text")
-			if kind := kindOf(v); ok && (kind == "a list" || kind == "a group of values in braces") {
-				d.refuse(d.span(w.attr.Expr.Range()), "A given value is "+kind+".", "Here stands a number or a text.", "")
-				ok = false
-			}
-			if ok && v.Type() == cty.String {
-				ok = d.fitText(Value[string]{Text: v.AsString(), Span: d.span(w.attr.Expr.Range())}, MaxTextBytes)
-			}
-			problems = append(problems, d.problems...)
-			if !ok {
-				v = cty.UnknownVal(cty.String) // said once; what uses it is not said again
-			}
-			values[w.attr.Name] = v
-		}
-		if len(still) == len(waiting) {
-			for _, w := range still {
-				d := &decoder{file: w.file}
-				d.refuse(d.span(w.attr.Expr.Range()), "given."+w.attr.Name+" needs itself to be worked out.", "Given values may use each other, but not in a circle.", "")
-				problems = append(problems, d.problems...)
-			}
-			break
-		}
-		waiting = still
-	}
-	return values, problems
+	return found, problems
 }
 
-// unsetGivens lists the given names an expression waits for.
-func unsetGivens(expr hclsyntax.Expression, values map[string]cty.Value, known map[string]source.Span) []string {
+// givenValue works out one value. What was refused is said once: what uses it
+// is not said again.
+func (d *decoder) givenValue(expr hclsyntax.Expression) cty.Value {
+	v, ok := d.evaluate(expr, "a number or a text")
+	if kind := kindOf(v); ok && (kind == "a list" || kind == "a group of values in braces") {
+		d.refuse(d.span(expr.Range()), "A given value is "+kind+".", "Here stands a number or a text.", "")
+		ok = false
+	}
+	if ok && v.Type() == cty.String {
+		ok = d.fitText(Value[string]{Text: v.AsString(), Span: d.span(expr.Range())}, MaxTextBytes)
+	}
+	if !ok {
+		return cty.UnknownVal(cty.String)
+	}
+	return v
+}
+
+// givensIn lists the known given values that an expression uses, each once.
+func givensIn(expr hclsyntax.Expression, known map[string]*given) []string {
 	var names []string
 	for _, t := range expr.Variables() {
 		if t.RootName() != "given" || len(t) < 2 {
 			continue
 		}
-		if a, ok := t[1].(hcl.TraverseAttr); ok {
-			_, done := values[a.Name]
-			if _, exists := known[a.Name]; exists && !done {
-				names = append(names, a.Name)
-			}
+		if a, ok := t[1].(hcl.TraverseAttr); ok && known[a.Name] != nil {
+			names = append(names, a.Name)
 		}
 	}
-	return names
+	slices.Sort(names)
+	return slices.Compact(names)
 }

@@ -29,9 +29,14 @@ func (r *resolver) merge(fragments []*fragment) {
 	d := r.design
 	var systems []*System
 	var safety []*Safety
-	for _, f := range fragments {
-		d.Files = append(d.Files, f.file)
-		r.problems = append(r.problems, f.problems...)
+	kept := 0
+	for i, f := range fragments {
+		if i > 0 && fragments[i-1].file != f.file {
+			kept = 0
+		}
+		problems := f.problems[:min(len(f.problems), MaxProblems-kept)]
+		kept += len(problems)
+		r.problems = append(r.problems, problems...)
 		r.refs = append(r.refs, f.refs...)
 		systems = append(systems, f.systems...)
 		safety = append(safety, f.safety...)
