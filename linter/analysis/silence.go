@@ -419,14 +419,14 @@ func (i *Input) whichInput(src *Source) []Missing {
 	var all []Missing
 	for _, f := range i.Feeds {
 		if f.Source == src {
-			all = append(all, f.Missing("input it goes to", `input = "Mic 1"`))
+			all = append(all, f.MissingInput())
 		}
 	}
 	if len(all) > 0 {
 		return all
 	}
 	for _, l := range i.Links {
-		all = append(all, l.Missing("input it goes to", `input = "Line in"`))
+		all = append(all, l.MissingInput())
 	}
 	return all
 }
@@ -437,6 +437,21 @@ func (f *Feed) Missing(what, write string) Missing {
 	m.Where = f.Part.Header
 	return m
 }
+
+// MissingInput is that the design does not say into which input it goes.
+func (f *Feed) MissingInput() Missing {
+	write := `input = "Aux 1"`
+	switch f.Source.Part.Kind {
+	case schema.KindMicrophone:
+		write = `input = "Mic 1"`
+	case schema.KindTelephone:
+		write = `input = "Tel"`
+	}
+	return f.Missing("input it goes to", write)
+}
+
+// MissingInput is that the design does not say into which input it goes.
+func (l *Link) MissingInput() Missing { return l.Missing("input it goes to", `input = "Line in"`) }
 
 // Missing is what the design does not say about a link.
 func (l *Link) Missing(what, write string) Missing {
@@ -545,7 +560,7 @@ func (w *silencing) plug(m *Mute) {
 	case f.Part.Connector.Set():
 	case len(sockets.Items) == 1:
 		plug = sockets.Items[0].V
-		m.Assumed = append(m.Assumed, fmt.Sprintf("%s has the one plug that %s takes, %s", w.by.Part.Name, i.Name(), plug))
+		m.Assumed = append(m.Assumed, fmt.Sprintf("%s has the one connector that %s takes, %s", w.by.Part.Name, i.Name(), plug))
 	default:
 		m.Missing = append(m.Missing, f.Missing("connector at the unit", `connector = "DIN 5"`))
 		return
@@ -578,7 +593,7 @@ func (w *silencing) plug(m *Mute) {
 	case m.Cores == leastCores:
 		m.Missing = append(m.Missing, i.Missing("contacts a plug needs for its contact", "needs_cores = 5"))
 	default:
-		m.Assumed = append(m.Assumed, fmt.Sprintf("the talk contact has its place among the %d contacts of the %s plug", m.Cores, plug))
+		m.Assumed = append(m.Assumed, fmt.Sprintf("the talk contact has its place among the %d contacts of the connector, %s", m.Cores, plug))
 	}
 }
 

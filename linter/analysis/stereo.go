@@ -167,7 +167,7 @@ func (j *Joint) missing(way bool) []Missing {
 	case j.Into.Part == nil && j.Feed != nil:
 		return j.Into.whichInput(j.Feed.Source)
 	case j.Into.Part == nil:
-		return []Missing{j.Link.Missing("input it goes to", `input = "Line in"`)}
+		return []Missing{j.Link.MissingInput()}
 	case way && j.Feed != nil:
 		return []Missing{j.Feed.Missing("how left and right become one", `summed_by = "resistors"`)}
 	case way:

@@ -1,0 +1,130 @@
+package rules
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"loudlint/linter/analysis"
+	"loudlint/linter/check"
+	"loudlint/schema"
+	"loudlint/schema/source"
+)
+
+// What the checks of inputs and the signal chain have in common.
+
+// listed joins names as people say them; a long list is cut short.
+func listed(names []string) string {
+	const most = 6
+	if len(names) > most {
+		return fmt.Sprintf("%s and %d more", strings.Join(names[:most-1], ", "), len(names)-most+1)
+	}
+	if len(names) < 2 {
+		return strings.Join(names, "")
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
+
+// withArticle puts "a" or "an" before a name by its sound: an XLR 3, a DIN 5.
+func withArticle(name string) string {
+	first, second := ' ', ' '
+	for i, r := range []rune(name) {
+		if i == 0 {
+			first = r
+		} else if i == 1 {
+			second = r
+			break
+		}
+	}
+	spelled := unicode.IsUpper(first) && (unicode.IsUpper(second) || unicode.IsDigit(second))
+	switch {
+	case spelled && strings.ContainsRune("AEFHILMNORSX", first),
+		!spelled && strings.ContainsRune("aeiouAEIOU8", first):
+		return "an " + name
+	}
+	return "a " + name
+}
+
+// inside gives a span when it stands in the braces of a part, else no place.
+func inside(part *schema.Part, span source.Span) source.Span {
+	if span.File != nil && span.File == part.Body.File && span.Start > part.Body.Start && span.End < part.Body.End {
+		return span
+	}
+	return source.Span{}
+}
+
+// readable gives a span unless it is in a file that is part of the program.
+func readable(span source.Span) source.Span {
+	if schema.IsBuiltIn(span.File) {
+		return source.Span{}
+	}
+	return span
+}
+
+// pluggedAt is where a plug says into which input it goes.
+func pluggedAt(f *analysis.Feed) source.Span {
+	if s := inside(&f.Part.Part, f.Part.Input.Span); !s.IsZero() {
+		return s
+	}
+	if s := inside(&f.Part.Part, f.Part.Into.Span); !s.IsZero() {
+		return s
+	}
+	return f.Part.Header
+}
+
+// linkedAt is where a send says into which input it goes.
+func linkedAt(l *analysis.Link) source.Span {
+	if s := inside(&l.Part.Send.Part, l.Part.Send.Input.Span); !s.IsZero() {
+		return s
+	}
+	return l.Part.Send.Header
+}
+
+// plugInto is the edit that moves a plug to another input of its unit.
+func plugInto(f *analysis.Feed, input *analysis.Input) check.Edit {
+	return check.Write(&f.Part.Part, f.Part.Input.Span, "input", strconv.Quote(input.Part.Name))
+}
+
+// free tells that nothing is plugged into an input that takes audio.
+func free(i *analysis.Input) bool {
+	return i.Part != nil && !i.Contact() && len(i.Feeds)+len(i.Links) == 0
+}
+
+// suits tells that an input is made for what a plug brings, as far as the design
+// says: kind of source and connector.
+func suits(f *analysis.Feed, i *analysis.Input) bool {
+	if takes := i.Part.Takes; takes.Set() && (f.Into.Part == nil || takes.V != f.Into.Part.Takes.V) {
+		switch f.Source.Part.Kind {
+		case schema.KindMicrophone:
+			if takes.V != "microphone" {
+				return false
+			}
+		case schema.KindTelephone:
+			if takes.V != "telephone" {
+				return false
+			}
+		default:
+			if takes.V != "line" {
+				return false
+			}
+		}
+	}
+	plug, sockets := f.Part.Connector, i.Part.Connectors
+	if !plug.Set() || !sockets.Set() {
+		return true
+	}
+	for _, s := range sockets.Items {
+		if analysis.Fits(plug.V, s.V) {
+			return true
+		}
+	}
+	return false
+}
+
+// capital lets a sentence begin with a capital letter.
+func capital(text string) string {
+	r, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(r)) + text[size:]
+}
