@@ -10,7 +10,8 @@
 //
 // # Runs and results
 //
-// Each design is one run, told apart by automationDetails.id (3.17.3). Every
+// Each design is one run, told apart by automationDetails.id (3.17.3); services
+// may take only so many runs in one log (one is known to stop at 20). Every
 // outcome is one result of kind pass, fail or open; only a fail has a level
 // other than none (3.27.9, 3.27.10). A result takes one line of the file, so that
 // comparing two files shows the outcomes that changed.
@@ -76,7 +77,8 @@
 //
 //	asks, basis, blind   as in the check
 //	cautions             list of texts
-//	parameters           list of {name, description, unit, default, low, high, basis}
+//	parameters           list of {name, description, unit, default, low, high, basis};
+//	                     the default of a switch is true or false
 //
 // notification.properties:
 //
