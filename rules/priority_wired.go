@@ -284,7 +284,7 @@ func (f *failing) reason(by *analysis.Source) string {
 	case analysis.SharedInput:
 		return "both come in by " + into + ", and no input silences itself"
 	case analysis.DoesNotMute:
-		return fmt.Sprintf("%s%s does not mute %s", into, through, inputNames(f.inputs))
+		return fmt.Sprintf("%s%s does not mute %s%s", into, through, inputNames(f.inputs), waiting(f.inputs))
 	case analysis.NotReceiving:
 		verb := "is"
 		if len(f.inputs) > 1 {
@@ -304,6 +304,19 @@ func (f *failing) reason(by *analysis.Source) string {
 	case analysis.NoObstacle:
 	}
 	return "the units between them do not provide for it"
+}
+
+// waiting says that inputs are set to be muted: half of the pair is there.
+func waiting(inputs []*analysis.Input) string {
+	for _, i := range inputs {
+		if !i.Part.MutedByOthers.V {
+			return ""
+		}
+	}
+	if len(inputs) > 1 {
+		return ", which are set to be muted by others"
+	}
+	return ", which is set to be muted by others"
 }
 
 func priorityFails(r *check.Report, by *analysis.Source, f failing, limit check.Limit) {

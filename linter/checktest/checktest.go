@@ -142,25 +142,31 @@ func expectations(t *testing.T, path, text string) []expectation {
 	for i, line := range strings.Split(text, "\n") {
 		parts := strings.Split(line, "# expect ")
 		for _, p := range parts[1:] {
-			head, tail, _ := strings.Cut(strings.TrimSpace(p), ":")
-			words := strings.Fields(head)
-			e := expectation{line: i + 1}
-			if len(words) == 0 || len(words) > 2 || !slices.Contains([]string{"pass", "fail", "open"}, words[0]) || (words[0] == "fail") != (len(words) == 2) {
-				t.Fatalf("%s:%d: expectation %q: it reads pass, open, or fail with a severity, then a colon and texts", path, i+1, p)
-			}
-			e.verdict = words[0]
-			if len(words) == 2 {
-				e.severity = words[1]
-			}
-			for _, f := range strings.Split(tail, "&&") {
-				if f = strings.TrimSpace(f); f != "" {
-					e.fragments = append(e.fragments, f)
-				}
-			}
-			all = append(all, e)
+			all = append(all, parseExpectation(t, path, i+1, p))
 		}
 	}
 	return all
+}
+
+// parseExpectation reads what stands behind "expect".
+func parseExpectation(t *testing.T, path string, line int, text string) expectation {
+	t.Helper()
+	head, tail, _ := strings.Cut(strings.TrimSpace(text), ":")
+	words := strings.Fields(head)
+	e := expectation{line: line}
+	if len(words) == 0 || len(words) > 2 || !slices.Contains([]string{"pass", "fail", "open"}, words[0]) || (words[0] == "fail") != (len(words) == 2) {
+		t.Fatalf("%s:%d: expectation %q: it reads pass, open, or fail with a severity, then a colon and texts", path, line, text)
+	}
+	e.verdict = words[0]
+	if len(words) == 2 {
+		e.severity = words[1]
+	}
+	for _, f := range strings.Split(tail, "&&") {
+		if f = strings.TrimSpace(f); f != "" {
+			e.fragments = append(e.fragments, f)
+		}
+	}
+	return e
 }
 
 func compare(t *testing.T, path, text string, got []check.Outcome) {
