@@ -1,0 +1,15 @@
+# Invented, for tests of the command: 250 W of loudspeakers on 240 W.
+system "Test hall" {
+  duty = "announcements and music"
+}
+amplifier "Rack" {
+  rated_power = "240 W"
+}
+line "Hall" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "H" {
+    quantity = 25
+    tap      = "10 W"
+  }
+}
