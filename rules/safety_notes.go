@@ -89,21 +89,21 @@ func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	fails := !quantity.AtMost(float64(volts), limit.Value)
 	caution := fmt.Sprintf("The %s lines carry up to %s at full output%s. Cover the terminals, connect with the amplifier off, use cable insulated for the voltage, "+
 		"and keep the lines apart from data and microphone cable.", highest.Part.Volts.Text, volts, shockClass(float64(volts)))
-	place := readable(highest.Part.Volts.Span)
+	place := highest.Lines[0].Part.Header
 	switch {
 	case fails && stated.LineTerminals.V == "open":
 		r.Fail(check.Error, fmt.Sprintf("Line terminals stay open, and the lines carry %s.", volts)).Key("line voltage").
-			At(stated.LineTerminals.Span).See(place, "the line voltage").
+			At(stated.LineTerminals.Span).See(place, "a line that carries it").
 			Evidence(check.Of("line voltage", highest.Volts)).
 			AtMost(fmt.Sprintf("open terminals only up to %s", limit), limit.Value, "V", limit).
 			Caution(caution, localRules).
 			Remedy(check.Proved, "Cover the line terminals against touch.", check.Write(&stated.Part, stated.LineTerminals.Span, "line_terminals", `"covered"`))
 	case fails:
 		r.Pass(fmt.Sprintf("Lines carry %s; nothing stated contradicts covering their terminals.", volts)).Key("line voltage").
-			See(place, "the line voltage").Caution(caution, localRules)
+			At(place).See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution, localRules)
 	default:
 		r.Pass(fmt.Sprintf("Lines carry %s, which is extra-low voltage.", volts)).Key("line voltage").
-			See(place, "the line voltage").Caution(localRules)
+			At(place).See(readable(highest.Part.Volts.Span), "the line voltage").Caution(localRules)
 	}
 }
 
@@ -142,7 +142,7 @@ func mains(r *check.Report, s *analysis.System, stated *schema.Safety) {
 			r.Fail(check.Error, c.says).Key(c.key).At(c.value).See(s.Design.Units[0].Header, "mains equipment").Caution(caution).
 				Remedy(check.Proved, c.cure, check.Write(&stated.Part, c.value, c.attribute, c.write))
 		} else {
-			r.Pass("Nothing stated contradicts " + c.key + " of mains equipment.").Key(c.key).Caution(caution)
+			r.Pass("Nothing stated contradicts " + c.key + " of mains equipment.").Key(c.key).At(s.Design.Units[0].Header).Caution(caution)
 		}
 	}
 }
@@ -161,7 +161,7 @@ func height(r *check.Report, s *analysis.System, stated *schema.Safety) {
 			if stated.WorkAtHeight.Set() {
 				caution += fmt.Sprintf(" The design states: %s.", stated.WorkAtHeight.V)
 			}
-			r.Pass("Work at height is part of the job.").Key("height").See(part.Header, "a loudspeaker above head height").Caution(caution)
+			r.Pass("Work at height is part of the job.").Key("height").At(part.Header).Caution(caution)
 			return
 		}
 	}

@@ -1,5 +1,5 @@
-system "Hall" { duty = "announcements" } # expect pass: isolation # expect pass: earthing # expect pass: separation # expect pass: height # expect pass: No level that harms # expect pass: no emergency function
-amplifier "Rack" { rated_power = "120 W" }
+system "Hall" { duty = "announcements" } # expect pass: height # expect pass: No level that harms # expect pass: no emergency function
+amplifier "Rack" { rated_power = "120 W" } # expect pass: isolation # expect pass: earthing # expect pass: separation
 line "Hall" {
   amplifier = "Rack"
   output    = "100 V"

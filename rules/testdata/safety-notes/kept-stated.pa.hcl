@@ -1,6 +1,6 @@
-system "Hall" { duty = "emergency" } # expect pass: covering # expect pass: isolation # expect pass: earthing # expect pass: separation # expect pass: height # expect pass: No level # expect pass: fire engineer of the job answers for it
-amplifier "Rack" { rated_power = "120 W" }
-line "Hall" {
+system "Hall" { duty = "emergency" } # expect pass: height # expect pass: No level # expect pass: fire engineer of the job answers for it
+amplifier "Rack" { rated_power = "120 W" } # expect pass: isolation # expect pass: earthing # expect pass: separation
+line "Hall" { # expect pass: covering
   amplifier = "Rack"
   output    = "100 V"
   loudspeaker "H" { tap = "6 W" }
