@@ -96,14 +96,14 @@ func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 			At(stated.LineTerminals.Span).See(place, "a line that carries it").
 			Evidence(check.Of("line voltage", highest.Volts)).
 			AtMost(fmt.Sprintf("open terminals only up to %s", limit), limit.Value, "V", limit).
-			Caution(caution, localRules).
+			Caution(caution).
 			Remedy(check.Proved, "Cover the line terminals against touch.", check.Write(&stated.Part, stated.LineTerminals.Span, "line_terminals", `"covered"`))
 	case fails:
 		r.Pass(fmt.Sprintf("Lines carry %s; nothing stated contradicts covering their terminals.", volts)).Key("line voltage").
-			At(place).See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution, localRules)
+			At(place).See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution)
 	default:
 		r.Pass(fmt.Sprintf("Lines carry %s, which is extra-low voltage.", volts)).Key("line voltage").
-			At(place).See(readable(highest.Part.Volts.Span), "the line voltage").Caution(localRules)
+			At(place).See(readable(highest.Part.Volts.Span), "the line voltage")
 	}
 }
 
@@ -184,7 +184,7 @@ func hearing(r *check.Report, s *analysis.System, stated *schema.Safety) {
 			Caution(fmt.Sprintf("%s harms hearing when it lasts; staff near loudspeakers need shorter exposure or protection. Warn people before tests at full level.", level.Text))
 	default:
 		r.Pass("No level that harms hearing is stated.").Key("hearing").
-			Caution("Warn people before tests at full level, and begin with the controls turned down.")
+			Caution("Warn people before tests at full level, and begin with the controls turned down.", localRules)
 	}
 }
 
