@@ -60,9 +60,6 @@ func (s *System) connect() []*Line {
 		if l.Amplifier != nil {
 			l.Amplifier.Lines = append(l.Amplifier.Lines, l)
 		}
-		if l.Channel != nil && l.Output == nil {
-			l.Channel.loose = append(l.Channel.loose, l)
-		}
 		s.Lines = append(s.Lines, l)
 	}
 	for _, a := range s.Amplifiers {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"sort"
 	"strconv"
 	"strings"
 
@@ -12,7 +11,6 @@ import (
 	"loudlint/linter/conductor"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
-	"loudlint/schema/source"
 )
 
 // referenceHz is the frequency at which lines are solved unless another is
@@ -26,32 +24,46 @@ type builder struct {
 	net    *circuit.Network
 	volts  float64 // line voltage, 0 when not known
 	kind   OutputKind
-	lumped bool                 // only the total length is known: all loads at the far end
-	resize *conductor.Conductor // when solving again: the conductor of legs that use the line's own cable
+	how    wiring
 
-	metres []float64 // per node: way from the amplifier
-	ohms   []float64 // per node: loop resistance of that way
-	places []place   // loads in the order of their nodes
+	wayMetres []float64 // per node: the cable from the node before
+	wayCable  []int32   // per node: which of cables that is, noCable for none
+	places    []place   // what hangs on the line, in walking order
 
-	cables  map[string]cableFigures
+	cables  []cableFigures
+	cableAt map[string]int32
 	loads   map[*schema.Loudspeaker]*speakerLoad
 	runs    map[*schema.Loudspeaker]*Run
 	faders  map[*schema.Attenuator]*Attenuator
 	curves  []float64 // frequencies at which some loudspeaker states its impedance
-	terms   []term
+	sum     sum
 	unknown []Missing // what keeps the load from being known
 	unsaid  []Missing // what keeps the cable from being known
 	assumed []string
 	started bool // the first device of the line has been met
 }
 
+// wiring is the cable a line is built with.
+type wiring struct {
+	lumped bool // only the total length is known: all loads at the far end
+	none   bool // no cable at all
+	// resize, when solving again, is the conductor of the line's own cable, or
+	// of every cable.
+	resize     *conductor.Conductor
+	throughout bool
+}
+
+const noCable = -1
+
 // place is where a device, or a run of them, lies in the network.
 type place struct {
-	first, last circuit.Node
-	loads       circuit.LoadID // of the first node; the others follow
-	run         *Run           // nil for what is no loudspeaker
-	device      *schema.Placement
-	in          []ordinal // the runs it stands inside, outermost first
+	first  circuit.Node
+	step   circuit.Node   // from one of the run to the next; 0 where all hang on one node
+	count  int            // how many of a run
+	loads  circuit.LoadID // of the first; the others follow
+	run    *Run           // nil for what is no loudspeaker
+	device *schema.Placement
+	in     []ordinal // the runs it stands inside, outermost first
 }
 
 // ordinal is which member of an enclosing run something stands in.
@@ -60,32 +72,28 @@ type ordinal struct {
 	index     int
 }
 
-// term is one summand of a load.
-type term struct {
-	text    string // "6 W", without the count
-	watts   float64
-	count   int
-	ohm     string // the same as an impedance: "8 ohm"
-	assumed bool
-	from    source.Span
-}
-
 // cableFigures is one kind of cable per metre of route, both conductors.
 type cableFigures struct {
+	cable             *schema.Cable
+	wire              conductor.Conductor
 	ohm, henry, farad float64
-	basis             string
-	assumed           bool
+	conductor         string // its resistance in words
+	assumed           string // what that takes for granted, "" when nothing
 	bad               string // why it cannot be used
 }
 
 // speakerLoad is what one loudspeaker of a block is to the line.
 type speakerLoad struct {
 	load    circuit.Load
+	idle    bool // takes nothing: a tap of 0 W
 	watts   float64
 	term    term
 	tap     Tap
-	missing []Missing
-	assumed []string
+	missing []Missing // what keeps its impedance from being known
+	unfed   []Missing // what keeps its watts from being known besides
+
+	nominalOhm float64 // of one that is connected directly
+	arithmetic string  // how watts come about, "" where they are the tap itself
 }
 
 // position is where the walk along the line stands.
@@ -97,11 +105,12 @@ type position struct {
 	assumed bool
 }
 
-func newBuilder(s *System, l *Line) *builder {
+// build puts a line into the terms of the solver with the cable asked for.
+func build(s *System, l *Line, how wiring) *builder {
 	b := &builder{
-		system: s, line: l, net: circuit.New(64),
-		metres: []float64{0}, ohms: []float64{0},
-		cables: map[string]cableFigures{}, loads: map[*schema.Loudspeaker]*speakerLoad{},
+		system: s, line: l, net: circuit.New(64), how: how,
+		wayMetres: []float64{0}, wayCable: []int32{noCable},
+		cableAt: map[string]int32{}, loads: map[*schema.Loudspeaker]*speakerLoad{},
 		runs: map[*schema.Loudspeaker]*Run{}, faders: map[*schema.Attenuator]*Attenuator{},
 	}
 	if l.Output != nil {
@@ -110,6 +119,7 @@ func newBuilder(s *System, l *Line) *builder {
 			b.volts = float64(l.Output.Part.Volts.V)
 		}
 	}
+	b.walk()
 	return b
 }
 
@@ -117,8 +127,14 @@ func newBuilder(s *System, l *Line) *builder {
 func (b *builder) walk() {
 	part := b.line.Part
 	start := position{cable: part.Cable, assumed: part.Assumed()}
-	if b.lumped {
+	if b.how.lumped {
 		start.node = b.leg(0, part.Length.V, part.Cable)
+	}
+	switch {
+	case part.Return.V == "reverse":
+		b.lacks(Missing{What: "cable that can be computed (a line whose return comes from the far end is not worked out)", Part: named("line", part.Name), Where: part.Header})
+	case part.RingLeg.Set():
+		b.assumed = append(b.assumed, "the ring is worked out as open at its far end")
 	}
 	if part.Wiring.V == "series" {
 		b.series(start)
@@ -127,9 +143,9 @@ func (b *builder) walk() {
 	b.chain(part.Devices, start)
 }
 
-// chain walks devices in order and gives the place where the cable has got to.
-// It calls itself for what braces enclose; the dialect bounds their nesting.
-func (b *builder) chain(devices []schema.Device, at position) position {
+// chain walks devices in order. It calls itself for what braces enclose; the
+// dialect bounds their nesting.
+func (b *builder) chain(devices []schema.Device, at position) {
 	for _, device := range devices {
 		p := device.Common()
 		inner := at
@@ -150,14 +166,16 @@ func (b *builder) chain(devices []schema.Device, at position) position {
 			at.node = b.lineEnd(v, inner)
 		}
 	}
-	return at
 }
 
 // enclosing walks a branch or an attenuator, or a run of them.
 func (b *builder) enclosing(p *schema.Placement, devices []schema.Device, at position, a *schema.Attenuator) circuit.Node {
-	fader := b.fader(a, at)
+	fader, kind := b.fader(a, at), "branch"
+	if a != nil {
+		kind = "attenuator"
+	}
 	for i := range p.Count() {
-		at.node = b.next(p, i, at)
+		at.node = b.next(kind, p, i, at)
 		inside := at
 		inside.in = at.in
 		if p.Numbered() {
@@ -190,18 +208,27 @@ func (b *builder) fader(a *schema.Attenuator, at position) *Attenuator {
 // somebody turns it up.
 func (b *builder) attenuator(a *schema.Attenuator, from circuit.Node) circuit.Node {
 	node := b.net.Attenuator(from, circuit.Attenuator{InsertionDB: math.Abs(float64(a.InsertionLoss.V))})
-	b.metres = append(b.metres, b.metres[from])
-	b.ohms = append(b.ohms, b.ohms[from])
+	return b.reached(node, from, 0, noCable)
+}
+
+// reached notes the cable that leads to a node. Where the network refused it,
+// the walk stays where it was: solving says what is wrong.
+func (b *builder) reached(node, from circuit.Node, metres float64, cable int32) circuit.Node {
+	if node < 0 {
+		return from
+	}
+	b.wayMetres = append(b.wayMetres, metres)
+	b.wayCable = append(b.wayCable, cable)
 	return node
 }
 
 // next adds the cable to the i-th member of a device or run.
-func (b *builder) next(p *schema.Placement, i int, at position) circuit.Node {
-	if b.lumped {
+func (b *builder) next(kind string, p *schema.Placement, i int, at position) circuit.Node {
+	if b.how.lumped {
 		return at.node
 	}
 	if i > 0 {
-		return b.leg(at.node, b.spacing(p), at.cable)
+		return b.leg(at.node, b.spacing(kind, p), at.cable)
 	}
 	node := at.node
 	first := !b.started
@@ -216,14 +243,14 @@ func (b *builder) next(p *schema.Placement, i int, at position) circuit.Node {
 	case first && !home.Set():
 		b.lacks(missing("length of the home run", "line", &b.line.Part.Part, `home_run = "20 m"`))
 	case !first:
-		b.lacks(missing("length of the leg that leads to it", "device", &p.Part, `leg = "6 m"`))
+		b.lacks(missing("length of the leg that leads to it", kind, &p.Part, `leg = "6 m"`))
 	}
 	return node
 }
 
-func (b *builder) spacing(p *schema.Placement) quantity.Length {
+func (b *builder) spacing(kind string, p *schema.Placement) quantity.Length {
 	if !p.Spacing.Set() {
-		b.lacks(missing("cable between neighbours of the run", "run", &p.Part, `spacing = "6 m"`))
+		b.lacks(missing("cable between neighbours of the run", kind, &p.Part, `spacing = "6 m"`))
 	}
 	return p.Spacing.V
 }
@@ -237,48 +264,79 @@ func (b *builder) lacks(m Missing) {
 // leg adds a length of cable.
 func (b *builder) leg(from circuit.Node, length quantity.Length, cable schema.Value[string]) circuit.Node {
 	c := b.cable(cable)
-	metres := float64(length)
-	node := b.net.Leg(from, circuit.Leg{ROhm: c.ohm * metres, LHenry: c.henry * metres, CFarad: c.farad * metres})
-	b.metres = append(b.metres, b.metres[from]+metres)
-	b.ohms = append(b.ohms, b.ohms[from]+c.ohm*metres)
-	return node
+	return b.reached(b.net.Leg(from, b.legOf(c, float64(length))), from, float64(length), c)
 }
 
-// cable gives the figures of a cable by its name. A line that names none lacks
-// it.
-func (b *builder) cable(v schema.Value[string]) cableFigures {
+// legOf gives what a length of one of the cables is to the network.
+func (b *builder) legOf(cable int32, metres float64) circuit.Leg {
+	if cable == noCable || b.how.none {
+		return circuit.Leg{}
+	}
+	c := &b.cables[cable]
+	return circuit.Leg{ROhm: c.ohm * metres, LHenry: c.henry * metres, CFarad: c.farad * metres}
+}
+
+// cable gives the index of a cable by its name. A line that names none lacks it.
+func (b *builder) cable(v schema.Value[string]) int32 {
 	if !v.Set() {
 		b.lacks(missing("cable", "line", &b.line.Part.Part, `cable = "2 x 1.5 mm2"`))
-		return cableFigures{}
+		return noCable
 	}
 	key := v.V
-	if b.resize != nil && v.Span == b.line.Part.Cable.Span {
-		key = "\x00resized"
+	resized := b.how.resize != nil && (b.how.throughout || v.Span == b.line.Part.Cable.Span)
+	if resized {
+		key = "resized " + key
 	}
-	if c, ok := b.cables[key]; ok {
-		return c
+	if i, ok := b.cableAt[key]; ok {
+		return i
 	}
-	c := b.cableFigures(v, key)
-	b.cables[key] = c
-	if c.bad != "" {
-		b.lacks(Missing{What: "cable that can be computed (" + c.bad + ")", Part: named("line", b.line.Part.Name), Where: v.Span, Write: `cable = "2 x 1.5 mm2"`})
-	} else if c.assumed && !slices.Contains(b.assumed, c.basis) {
-		b.assumed = append(b.assumed, c.basis)
-	}
-	return c
-}
-
-func (b *builder) cableFigures(v schema.Value[string], key string) cableFigures {
 	cable := b.system.Design.Cable(v.V)
 	wire := wireOf(cable)
-	if key != v.V {
-		wire = *b.resize
+	if resized && conductor.CrossSectionMM2(wire) < conductor.CrossSectionMM2(*b.how.resize) {
+		wire = *b.how.resize
 	}
-	r, err := conductor.PerMetre(wire, b.system.TemperatureC)
+	c := b.system.cableFigures(cable, wire)
+	i := int32(len(b.cables))
+	b.cableAt[key] = i
+	b.cables = append(b.cables, c)
+	switch {
+	case c.bad != "":
+		b.lacks(Missing{What: "cable that can be computed (" + c.bad + ")", Part: named("line", b.line.Part.Name), Where: v.Span, Write: `cable = "2 x 1.5 mm2"`})
+	case c.assumed != "":
+		b.assumed = append(b.assumed, c.assumed)
+	}
+	return i
+}
+
+// cableFigures gives the figures of a cable, made with a conductor.
+func (s *System) cableFigures(cable *schema.Cable, wire conductor.Conductor) cableFigures {
+	r, err := conductor.PerMetre(wire, s.TemperatureC)
 	if err != nil {
-		return cableFigures{bad: err.Error()}
+		return cableFigures{cable: cable, wire: wire, bad: err.Error()}
 	}
-	c := cableFigures{ohm: conductor.LoopOhm(r.OhmPerMetre, 1), basis: r.Basis(), assumed: r.Assumed}
+	c := cableFigures{cable: cable, wire: wire, ohm: conductor.LoopOhm(r.OhmPerMetre, 1)}
+	ohmPerKM := quantity.Significant(r.OhmPerMetre*1000, 4)
+	var kind string
+	switch {
+	case wire.IsAWG && wire.Construction == conductor.Stranded:
+		kind = "stranded copper, ASTM B258"
+	case wire.IsAWG:
+		kind = "solid copper, ASTM B258"
+		if r.Assumed {
+			c.assumed = fmt.Sprintf("the conductors of %q are solid; stranded ones have up to 2 %% more resistance", cable.Name)
+		}
+	default:
+		class := wire.Class
+		if r.Assumed {
+			class = 5
+			c.assumed = fmt.Sprintf("the conductors of %q are flexible (IEC 60228 class 5), which have the highest resistance", cable.Name)
+		}
+		kind = "IEC 60228 class " + strconv.Itoa(class)
+	}
+	if wire.Coated {
+		kind += ", tinned"
+	}
+	c.conductor = fmt.Sprintf("%s: %s ohm/km in each conductor at %s (%s)", cable.Name, ohmPerKM, quantity.Temperature(s.TemperatureC), kind)
 	if cable.Model != nil {
 		c.henry, c.farad = float64(cable.Model.Inductance.V), float64(cable.Model.Capacitance.V)
 	}
@@ -308,122 +366,130 @@ func wireOf(c *schema.Cable) conductor.Conductor {
 // loudspeakers adds a block of loudspeakers and gives its last node.
 func (b *builder) loudspeakers(part *schema.Loudspeaker, at position) circuit.Node {
 	load := b.loudspeaker(part)
-	run := b.run(part, at)
 	count := part.Count()
-	run.Count += count
-	b.line.Loudspeakers += count
-	if len(load.missing) == 0 {
-		t := load.term
-		t.count, t.assumed = count, run.Assumed
-		b.terms = addTerm(b.terms, t)
-		for _, f := range at.behind {
-			f.terms = addTerm(f.terms, t)
-		}
-	} else {
-		b.unknown = MergeMissing(b.unknown, load.missing)
-		for _, f := range at.behind {
-			f.unknown = MergeMissing(f.unknown, load.missing)
-		}
-	}
-	node := b.next(&part.Placement, 0, at)
-	known := len(load.missing) == 0
-	p := place{first: node, last: node, run: run, device: &part.Placement, in: at.in}
-	if known {
+	run := b.met(part, load, count, at)
+	node := b.next("loudspeaker", &part.Placement, 0, at)
+	p := place{first: node, count: 1, run: run, device: &part.Placement, in: at.in}
+	draws := len(load.missing) == 0 && !load.idle
+	if draws {
 		p.loads = b.net.Load(node, load.load)
-	}
-	if count > 1 {
-		node = b.members(part, at, node, count-1, load, known)
-		if known {
-			// The first member stands apart from the chain of the others.
-			b.places = append(b.places, p)
-			first := circuit.Node(int(node) - (count - 2))
-			if b.lumped {
-				first = node
-			}
-			p = place{first: first, last: node, loads: p.loads + 1, run: run, device: &part.Placement, in: append(slices.Clip(slices.Clone(at.in)), ordinal{&part.Placement, 1})}
-		}
-	}
-	if known {
 		b.places = append(b.places, p)
 	}
-	return node
-}
-
-// members adds the second and following loudspeakers of a run.
-func (b *builder) members(part *schema.Loudspeaker, at position, from circuit.Node, count int, load *speakerLoad, known bool) circuit.Node {
-	spacing := quantity.Length(0)
-	if !b.lumped {
-		spacing = b.spacing(&part.Placement)
+	if count == 1 {
+		return node
 	}
-	c := cableFigures{}
-	if !b.lumped {
-		c = b.cable(at.cable)
-	}
-	metres := float64(spacing)
-	if !known {
-		return from
-	}
-	if b.lumped {
-		for range count {
-			b.net.Load(from, load.load)
+	// The first member stands apart from the chain of the others.
+	p.count = count - 1
+	p.in = append(slices.Clip(slices.Clone(at.in)), ordinal{&part.Placement, 1})
+	if b.how.lumped {
+		if draws {
+			p.loads = circuit.LoadID(b.net.Loads())
+			for range p.count {
+				b.net.Load(node, load.load)
+			}
+			b.places = append(b.places, p)
 		}
-		return from
+		return node
 	}
-	chain := b.net.Chain(from, count, circuit.Leg{ROhm: c.ohm * metres, LHenry: c.henry * metres, CFarad: c.farad * metres}, load.load)
-	for i := range count {
-		b.metres = append(b.metres, b.metres[from]+metres*float64(i+1))
-		b.ohms = append(b.ohms, b.ohms[from]+c.ohm*metres*float64(i+1))
+	spacing, cable := b.spacing("loudspeaker", &part.Placement), b.cable(at.cable)
+	if !draws {
+		return node // where the run ends does not matter: nothing is worked out
+	}
+	chain := b.net.Chain(node, p.count, b.legOf(cable, float64(spacing)), load.load)
+	if chain.Last < 0 {
+		return node
+	}
+	p.first, p.step, p.loads = chain.First, 1, chain.FirstLoad
+	b.places = append(b.places, p)
+	for range p.count {
+		b.wayMetres = append(b.wayMetres, float64(spacing))
+		b.wayCable = append(b.wayCable, cable)
 	}
 	return chain.Last
 }
 
-func (b *builder) run(part *schema.Loudspeaker, at position) *Run {
+// met counts loudspeakers of a block and adds what they take to the sums.
+func (b *builder) met(part *schema.Loudspeaker, load *speakerLoad, count int, at position) *Run {
 	r := b.runs[part]
 	if r == nil {
-		load := b.loads[part]
 		r = &Run{Line: b.line, Part: part, Tap: load.tap, Behind: slices.Clone(at.behind), Assumed: at.assumed}
-		r.Each = Figure[quantity.Power]{Value: quantity.Power(load.watts), Missing: load.missing, Assumed: load.assumed, Sum: load.term.text}
 		b.runs[part] = r
 		b.line.Runs = append(b.line.Runs, r)
 	}
+	r.Count += count
+	b.line.Loudspeakers += count
+	if len(load.missing) > 0 {
+		b.unknown = MergeMissing(b.unknown, load.missing)
+		for _, f := range at.behind {
+			f.unknown = MergeMissing(f.unknown, load.missing)
+		}
+		return r
+	}
+	t := load.term
+	t.count, t.assumed = count, at.assumed
+	b.takes(t, at)
 	return r
+}
+
+// takes adds a summand to the load of the line and of the attenuators before it.
+func (b *builder) takes(t term, at position) {
+	b.sum.add(t)
+	for _, f := range at.behind {
+		f.sum.add(t)
+	}
+}
+
+// lacksLoad notes what keeps the load of the line, and of the attenuators before
+// it, from being known.
+func (b *builder) lacksLoad(m Missing, at position) {
+	b.unknown = MergeMissing(b.unknown, []Missing{m})
+	for _, f := range at.behind {
+		f.unknown = MergeMissing(f.unknown, []Missing{m})
+	}
 }
 
 // existing adds old equipment.
 func (b *builder) existing(e *schema.Existing, at position) circuit.Node {
-	node := b.next(&e.Placement, 0, at)
+	node := b.next("existing", &e.Placement, 0, at)
 	t := term{count: 1, assumed: at.assumed}
 	var load circuit.Load
 	switch {
 	case e.Load.Set() && b.kind == LowImpedance:
-		b.unknown = MergeMissing(b.unknown, []Missing{missing("impedance of the existing equipment", "existing", &e.Part, `impedance = "8 ohm"`)})
+		b.lacksLoad(missing("impedance of the existing equipment", "existing", &e.Part, `impedance = "8 ohm"`), at)
 		return node
 	case e.Load.Set():
-		volts := b.volts
-		if volts == 0 {
-			volts = 100 // any: the same voltage feeds it
+		t, load = b.wattsAt(e.Load, at)
+		if t.watts <= 0 {
+			return node
 		}
-		load = circuit.Load{PowerW: float64(e.Load.V), MarkedVolts: volts}
-		t.text, t.watts, t.from = e.Load.Text, float64(e.Load.V), e.Load.Span
-		t.ohm = quantity.Resistance(volts * volts / float64(e.Load.V)).String()
 	case e.Impedance.Set():
 		load = circuit.Load{Ohm: float64(e.Impedance.V)}
 		t.ohm, t.from = e.Impedance.Text, e.Impedance.Span
-		if b.volts > 0 {
-			t.watts = b.volts * b.volts / float64(e.Impedance.V)
-			t.text = fmt.Sprintf("%s (%s at %s)", quantity.Power(t.watts), e.Impedance.Text, b.line.Output.Part.Volts.Text)
+		if volts := b.sourceVolts(); volts > 0 {
+			t.watts = volts * volts / float64(e.Impedance.V)
+			t.text = fmt.Sprintf("%s (%s at %s)", quantity.Power(t.watts), e.Impedance.Text, voltsText(volts))
 		}
 	default:
-		b.unknown = MergeMissing(b.unknown, []Missing{missing("load of the existing equipment", "existing", &e.Part, `load = "30 W"`)})
+		b.lacksLoad(missing("load of the existing equipment", "existing", &e.Part, `load = "30 W"`), at)
 		return node
 	}
-	id := b.net.Load(node, load)
-	b.terms = addTerm(b.terms, t)
-	for _, f := range at.behind {
-		f.terms = addTerm(f.terms, t)
-	}
-	b.places = append(b.places, place{first: node, last: node, loads: id, device: &e.Placement, in: at.in})
+	b.takes(t, at)
+	b.places = append(b.places, place{first: node, count: 1, loads: b.net.Load(node, load), device: &e.Placement, in: at.in})
 	return node
+}
+
+// wattsAt gives something that is stated as a power at the line's voltage.
+func (b *builder) wattsAt(v schema.Value[quantity.Power], at position) (term, circuit.Load) {
+	volts := b.volts
+	if volts <= 0 {
+		volts = 100 // any: nothing is worked out while the line's voltage is not known
+	}
+	watts := float64(v.V)
+	t := term{text: v.Text, watts: watts, count: 1, from: v.Span, assumed: at.assumed}
+	if watts > 0 {
+		t.ohm = quantity.Resistance(volts * volts / watts).String()
+	}
+	return t, circuit.Load{PowerW: watts, MarkedVolts: volts}
 }
 
 // lineEnd adds a monitoring device. What it takes is left out when not stated:
@@ -431,15 +497,12 @@ func (b *builder) existing(e *schema.Existing, at position) circuit.Node {
 func (b *builder) lineEnd(e *schema.LineEnd, at position) circuit.Node {
 	node := at.node
 	if e.Leg.Set() {
-		node = b.next(&e.Placement, 0, at)
+		node = b.next("line_end", &e.Placement, 0, at)
 	}
-	if e.Load.Set() && b.kind != LowImpedance {
-		volts := b.volts
-		if volts == 0 {
-			volts = 100
-		}
-		b.net.Load(node, circuit.Load{PowerW: float64(e.Load.V), MarkedVolts: volts})
-		b.terms = addTerm(b.terms, term{text: e.Load.Text, watts: float64(e.Load.V), count: 1, from: e.Load.Span, assumed: at.assumed, ohm: quantity.Resistance(volts * volts / float64(e.Load.V)).String()})
+	if e.Load.Set() && e.Load.V > 0 && b.kind != LowImpedance {
+		t, load := b.wattsAt(e.Load, at)
+		b.takes(t, at)
+		b.net.Load(node, load)
 	}
 	return node
 }
@@ -447,34 +510,51 @@ func (b *builder) lineEnd(e *schema.LineEnd, at position) circuit.Node {
 // series wires plain loudspeakers one after the other on a low-impedance
 // output: their impedances and their cable add up.
 func (b *builder) series(at position) {
+	const joined = "way the loudspeakers are joined"
+	if b.kind == ConstantVoltage {
+		b.unknown = append(b.unknown, missing(joined+" (loudspeakers on a constant-voltage line are in parallel)", "line", &b.line.Part.Part, `wiring = "parallel"`))
+		return
+	}
+	var total float64
+	for _, device := range b.line.Part.Devices {
+		v, plain := device.(*schema.Loudspeaker)
+		if !plain {
+			b.unknown = append(b.unknown, missing(joined+" (series is worked out for loudspeakers one after the other only)", "line", &b.line.Part.Part, `wiring = "parallel"`))
+			return
+		}
+		if load := b.loudspeaker(v); len(load.missing) == 0 && !load.idle {
+			total += float64(v.Count()) * load.ohm()
+		}
+	}
 	var parts []circuit.Load
 	var placed []place
 	for _, device := range b.line.Part.Devices {
 		v, plain := device.(*schema.Loudspeaker)
 		if !plain {
-			b.unknown = append(b.unknown, missing("way the loudspeakers are joined (series is worked out for loudspeakers one after the other only)", "line", &b.line.Part.Part, `wiring = "parallel"`))
-			return
+			continue
 		}
-		load := b.loudspeaker(v)
 		inner := at
 		if v.Cable.Set() {
 			inner.cable = v.Cable
 		}
 		inner.assumed = at.assumed || v.Assumed()
-		run := b.run(v, inner)
-		run.Count += v.Count()
-		b.line.Loudspeakers += v.Count()
-		if len(load.missing) > 0 {
-			b.unknown = MergeMissing(b.unknown, load.missing)
-			continue
+		load := b.loudspeaker(v)
+		if volts := b.sourceVolts(); volts > 0 && len(load.missing) == 0 && !load.idle {
+			// All carry the same current, volts / total.
+			load.watts = volts * volts / total / total * load.ohm()
+			load.term.watts = load.watts
+			load.term.text = fmt.Sprintf("%s (%s of %s in series across %s)", quantity.Power(load.watts), load.term.ohm, quantity.Resistance(total), voltsText(volts))
 		}
-		t := load.term
-		t.count, t.assumed = v.Count(), run.Assumed
-		b.terms = addTerm(b.terms, t)
+		run := b.met(v, load, v.Count(), inner)
 		for i := range v.Count() {
-			b.seriesLeg(&v.Placement, i, inner)
-			parts = append(parts, load.load)
-			placed = append(placed, place{run: run, device: &v.Placement, in: append(slices.Clone(at.in), ordinal{&v.Placement, i})})
+			// One conductor carries the current on; the other comes back from
+			// the last one, so that both conductors of every leg are in the loop.
+			inner.node = circuit.Node(b.net.Nodes() - 1)
+			b.next("loudspeaker", &v.Placement, i, inner)
+			if len(load.missing) == 0 && !load.idle {
+				parts = append(parts, load.load)
+				placed = append(placed, place{count: 1, run: run, device: &v.Placement, in: append(slices.Clone(at.in), ordinal{&v.Placement, i})})
+			}
 		}
 	}
 	if len(parts) == 0 {
@@ -483,72 +563,33 @@ func (b *builder) series(at position) {
 	node := circuit.Node(b.net.Nodes() - 1) // behind all the cable: in a series circuit its place does not matter
 	first := b.net.Series(node, parts...)
 	for i := range placed {
-		placed[i].first, placed[i].last, placed[i].loads = node, node, first+circuit.LoadID(i)
+		placed[i].first, placed[i].loads = node, first+circuit.LoadID(i)
 	}
 	b.places = append(b.places, placed...)
 }
 
-// seriesLeg adds the cable to the next loudspeaker of a series circuit. One
-// conductor carries the current on; the other comes back from the last one, so
-// that both conductors of every leg are in the loop.
-func (b *builder) seriesLeg(p *schema.Placement, i int, at position) {
-	at.node = circuit.Node(b.net.Nodes() - 1)
-	b.next(p, i, at)
-}
-
-// addTerm counts equal summands together: of one power, however it is written.
-func addTerm(all []term, t term) []term {
-	for i := range all {
-		same := all[i].text == t.text || math.Abs(all[i].watts-t.watts) < 1e-9*t.watts && !strings.Contains(all[i].text+t.text, "(")
-		if same && all[i].ohm == t.ohm && all[i].assumed == t.assumed {
-			all[i].count += t.count
-			return all
+// way adds up the cable to a node, by kind of cable in the order in which it is
+// met from the amplifier.
+func (b *builder) way(node circuit.Node) []CableUse {
+	metres := make([]float64, len(b.cables))
+	var met []int32 // from the far end
+	for ; node > 0; node = b.net.Parent(node) {
+		c := b.wayCable[node]
+		if c == noCable {
+			continue
 		}
-	}
-	return append(all, t)
-}
-
-// sumOf adds terms up.
-func sumOf(all []term) (total, assumed float64) {
-	for _, t := range all {
-		total += float64(t.count) * t.watts
-		if t.assumed {
-			assumed += float64(t.count) * t.watts
+		if at := slices.Index(met, c); at >= 0 {
+			met = slices.Delete(met, at, at+1)
 		}
+		met = append(met, c)
+		metres[c] += b.wayMetres[node]
 	}
-	return total, assumed
-}
-
-// sumText writes the sum as a person would.
-func sumText(all []term, total quantity.Power) string {
-	if len(all) == 0 {
-		return ""
+	slices.Reverse(met)
+	uses := make([]CableUse, len(met))
+	for i, c := range met {
+		uses[i] = CableUse{Metres: metres[c], LoopOhm: metres[c] * b.cables[c].ohm, Conductor: b.cables[c].conductor}
 	}
-	written := make([]string, len(all))
-	for i, t := range all {
-		written[i] = strconv.Itoa(t.count) + " × " + t.text
-	}
-	return terms(written) + " = " + total.String()
-}
-
-func termPlaces(all []term) []schema.Place {
-	const most = 12
-	var places []schema.Place
-	for _, t := range all {
-		if len(places) < most && !t.from.IsZero() {
-			places = append(places, schema.Place{Span: t.from, Note: strconv.Itoa(t.count) + " × " + t.text})
-		}
-	}
-	return places
-}
-
-// placeOf finds the device at a node.
-func (b *builder) placeOf(node circuit.Node) *place {
-	i := sort.Search(len(b.places), func(i int) bool { return b.places[i].last >= node })
-	if i < len(b.places) && b.places[i].first <= node {
-		return &b.places[i]
-	}
-	return nil
+	return uses
 }
 
 // memberName names a device with the runs it stands inside: "Room 4, Bed".

@@ -82,151 +82,159 @@ func (o *Output) lowImpedanceVolts() Figure[quantity.Voltage] {
 
 // solveLine works out one line.
 func (s *System) solveLine(l *Line) {
-	b := newBuilder(s, l)
-	b.walk()
+	b := build(s, l, wiring{})
 	if len(b.unsaid) > 0 && l.Part.Length.Set() {
 		l.Runs, l.Attenuators, l.Loudspeakers = nil, nil, 0
-		b = newBuilder(s, l)
-		b.lumped = true
-		b.walk()
+		b = build(s, l, wiring{lumped: true})
 	}
-	l.terms = b.terms
-	total, assumed := sumOf(b.terms)
-	l.AssumedLoad = quantity.Power(assumed)
-	l.Load = Figure[quantity.Power]{Value: quantity.Power(total), Missing: b.loadMissing(), From: termPlaces(b.terms)}
-	l.Load.Sum = sumText(b.terms, l.Load.Value)
+	l.reads = b
+	l.sum = &b.sum
+	l.Load = b.sum.figure()
+	l.Load.Missing = b.loadMissing()
+	_, l.AssumedLoad = b.sum.total()
 	for _, r := range l.Runs {
-		r.All = r.Each
-		r.All.Value = r.Each.Value * quantity.Power(r.Count)
-		if r.Each.Known() {
-			r.All.Sum = sumText([]term{{text: r.Each.Sum, count: r.Count}}, r.All.Value)
-			r.Each.From = []schema.Place{{Span: b.loads[r.Part].term.from, Note: r.Each.Sum}}
-			r.Each.Sum = ""
-		}
+		r.settle(b)
 	}
 	for _, a := range l.Attenuators {
 		a.settle()
 	}
-	l.reads = b
-	l.solve(b)
+	l.lose(b)
+	l.take(b.cautious())
+}
+
+// cautious gives the line as it takes most: what is not known of its cable is
+// left out.
+func (b *builder) cautious() *builder {
+	if !b.how.lumped && !b.line.Part.RingLeg.Set() {
+		return b
+	}
+	again := *b.line
+	again.Runs, again.Attenuators = nil, nil
+	return build(b.system, &again, wiring{lumped: b.how.lumped, none: true})
+}
+
+// settle works out what the loudspeakers of a block take.
+func (r *Run) settle(b *builder) {
+	load := b.loads[r.Part]
+	r.Each = Figure[quantity.Power]{Value: quantity.Power(load.watts), Missing: MergeMissing(load.missing, load.unfed)}
+	if !r.Each.Known() {
+		r.All = r.Each
+		return
+	}
+	r.Each.From = []schema.Place{{Span: load.term.from, Note: load.term.text}}
+	t := load.term
+	t.count = r.Count
+	all := sum{terms: []term{t}}
+	r.All = all.figure()
+	r.Each.Sum = load.arithmetic
 }
 
 // loadMissing is what keeps the watts of a line from being known.
-func (b *builder) loadMissing() []Missing {
-	all := b.unknown
-	if b.kind == UnknownOutput && b.line.Output != nil {
-		all = MergeMissing(all, b.line.Output.Volts.Missing)
-	}
-	if b.kind == LowImpedance {
-		all = MergeMissing(all, b.line.Output.Volts.Missing)
-	}
+func (b *builder) loadMissing() []Missing { return MergeMissing(b.unknown, b.voltsMissing()) }
+
+// voltsMissing is what keeps the voltage at the amplifier from being known.
+func (b *builder) voltsMissing() []Missing {
 	if b.line.Output == nil {
-		all = MergeMissing(all, []Missing{outputMissing(b.line)})
+		return []Missing{b.line.outputMissing()}
 	}
-	return all
+	return b.line.Output.Volts.Missing
 }
 
-func outputMissing(l *Line) Missing {
+// sourceVolts is the voltage at the amplifier at full output, 0 when it is not
+// known.
+func (b *builder) sourceVolts() float64 {
+	if b.line.Output == nil || !b.line.Output.Volts.Known() {
+		return 0
+	}
+	return float64(b.line.Output.Volts.Value)
+}
+
+// outputMissing is what a line lacks that is on no known output.
+func (l *Line) outputMissing() Missing {
 	if l.Amplifier == nil {
 		return missing("amplifier and output", "line", &l.Part.Part, `amplifier = "…"`)
 	}
-	return missing("output", "line", &l.Part.Part, `output = "100 V"`)
+	return missing("output, with its voltage or its ohms", "line", &l.Part.Part, `output = "100 V"`)
 }
 
 // settle works out what one attenuator of a block carries.
 func (a *Attenuator) settle() {
-	each := slices.Clone(a.terms)
-	for i := range each {
-		each[i].count /= max(a.Count, 1)
-	}
-	total, _ := sumOf(each)
-	a.Behind = Figure[quantity.Power]{Value: quantity.Power(total), Missing: a.unknown, From: termPlaces(each)}
-	a.Behind.Sum = sumText(each, a.Behind.Value)
+	a.Behind = a.sum.divided(a.Count).figure()
+	a.Behind.Missing = a.unknown
 }
 
-// solve runs the circuit solver and reads off what the checks need.
-func (l *Line) solve(b *builder) {
-	volts := b.volts
-	if volts == 0 && l.Output != nil && l.Output.Volts.Known() {
-		volts = float64(l.Output.Volts.Value)
+// impedanceMissing is what keeps the network on the line from being known. What
+// its loudspeakers are in ohms follows from the line's voltage, if not from how
+// much of it there is.
+func (b *builder) impedanceMissing() []Missing {
+	if b.line.Output != nil && b.kind != UnknownOutput {
+		return b.unknown
 	}
+	return MergeMissing(b.unknown, b.voltsMissing())
+}
+
+// empty tells that nothing draws current; a network that refused what was to be
+// added is not empty.
+func (b *builder) empty() bool { return b.net.Loads() == 0 && b.net.Err() == nil }
+
+// unsolved is what is lacking for a solution when the solver refuses.
+func (b *builder) unsolved(err error) []Missing {
+	return []Missing{{What: "network that can be solved (" + err.Error() + ")", Part: named("line", b.line.Part.Name), Where: b.line.Part.Header}}
+}
+
+// lose works out what the cable takes away.
+func (l *Line) lose(b *builder) {
+	loss := &l.Loss
+	loss.Drop.Missing = MergeMissing(b.unsaid, b.impedanceMissing())
+	loss.Drop.Assumed = b.assumed
+	loss.Lumped = b.how.lumped && b.net.Loads() > 1
+	if !loss.Drop.Known() || b.empty() {
+		return
+	}
+	volts := b.sourceVolts()
 	known := volts > 0
 	if !known {
 		volts = 1 // ratios do not depend on it
 	}
-	cable := MergeMissing(b.unsaid, b.unknown, b.voltageMissing())
-	l.Loss.Drop.Missing = cable
-	l.Loss.Drop.Assumed = b.assumed
-	l.Loss.Lumped = b.lumped
-	if len(b.unknown) > 0 && len(b.places) == 0 || b.net.Loads() == 0 {
-		return
-	}
 	var solver circuit.Solver
 	solution, err := solver.Solve(b.net, referenceHz, volts)
 	if err != nil {
-		l.Loss.Drop.Missing = append(cable, Missing{What: "network that can be solved (" + err.Error() + ")", Part: named("line", l.Part.Name), Where: l.Part.Header, Write: ""})
+		loss.Drop.Missing = b.unsolved(err)
 		return
 	}
-	l.admittance = []atFrequency{{referenceHz, solution.InputAdmittance}}
+	if solution.SourceWatts > 0 {
+		loss.CableShare = quantity.Percent(100 * solution.CableWatts / solution.SourceWatts)
+	}
 	if known {
-		l.Loss.CablePower = quantity.Power(solution.CableWatts)
-		b.delivered(solution)
+		loss.CablePower, loss.SourcePower = quantity.Power(solution.CableWatts), quantity.Power(solution.SourceWatts)
 	}
 	b.worst(solution, known)
-	slices.Sort(b.curves)
-	for _, hz := range slices.Compact(b.curves) {
-		if again, err := solver.Solve(b.net, hz, volts); err == nil {
-			l.admittance = append(l.admittance, atFrequency{hz, again.InputAdmittance})
-		}
-	}
 }
 
-// voltageMissing: loss is a ratio, but a tap's impedance depends on the line's
-// voltage.
-func (b *builder) voltageMissing() []Missing {
-	switch {
-	case b.line.Output == nil:
-		return []Missing{outputMissing(b.line)}
-	case b.kind == UnknownOutput:
-		return b.line.Output.Volts.Missing
+// worst reads off the loudspeaker that loses most, or what else somebody
+// listens to; not what only watches the line.
+func (b *builder) worst(solution *circuit.Solution, known bool) {
+	loss := &b.line.Loss
+	var worst *place
+	var at int
+	lowest := math.Inf(-1)
+	if node, ok := solution.Worst(); ok {
+		worst, at = b.placeOf(node)
 	}
-	return nil
-}
-
-// delivered reads off the most power each block receives.
-func (b *builder) delivered(solution *circuit.Solution) {
-	for i := range b.places {
-		p := &b.places[i]
-		if p.run == nil {
-			continue
-		}
-		count := int(p.last-p.first) + 1
-		if b.lumped {
-			count = 1 // all members of a run hang on one node and get the same
-		}
-		for k := range count {
-			watts := quantity.Power(solution.LoadWatts(p.loads + circuit.LoadID(k)))
-			if p.run.MostAt == "" || watts > p.run.Delivered.Value*(1+1e-9) {
-				p.run.Delivered.Value, p.run.MostAt = watts, p.memberName(k)
+	if worst == nil {
+		for i := range b.places {
+			p := &b.places[i]
+			for k := range p.count {
+				if db, ok := solution.CableLossDB(p.node(k)); ok && db > lowest+1e-9 {
+					lowest, worst, at = db, p, k
+				}
 			}
 		}
 	}
-	for _, r := range b.line.Runs {
-		r.Delivered.Missing = r.Each.Missing
-		r.Delivered.From = r.Each.From
-		if len(b.unsaid) > 0 {
-			r.Delivered.Assumed = []string{"cable loss is left out, because the cable is not fully stated"}
-		}
-	}
-}
-
-// worst reads off the loudspeaker that loses most.
-func (b *builder) worst(solution *circuit.Solution, known bool) {
-	loss := &b.line.Loss
-	node, ok := solution.Worst()
-	if !ok {
+	if worst == nil {
 		return
 	}
+	node := worst.node(at)
 	db, ok := solution.CableLossDB(node)
 	if !ok {
 		return
@@ -234,12 +242,11 @@ func (b *builder) worst(solution *circuit.Solution, known bool) {
 	ratio := math.Pow(10, -db/20)
 	loss.DB = quantity.Gain(db)
 	loss.Drop.Value = quantity.Percent(100 * (1 - ratio))
-	loss.LoopOhm, loss.Metres = b.ohms[node], b.metres[node]
-	if p := b.placeOf(node); p != nil {
-		loss.Worst, loss.WorstRun = p.memberName(int(node-p.first)), p.run
-	}
+	loss.Worst, loss.WorstRun = worst.memberName(at), worst.run
+	loss.Cables = b.way(node)
 	if known {
 		loss.Volts = quantity.Voltage(cmplx.Abs(solution.Volts(node)))
+		loss.Without = loss.Volts / quantity.Voltage(ratio)
 	}
 	part := b.line.Part
 	for _, v := range []schema.Value[quantity.Length]{part.HomeRun, part.Length} {
@@ -249,19 +256,137 @@ func (b *builder) worst(solution *circuit.Solution, known bool) {
 	}
 	if part.Cable.Set() {
 		loss.Drop.From = append(loss.Drop.From, schema.Place{Span: part.Cable.Span, Note: "cable " + part.Cable.Text})
-		loss.Cables = append(loss.Cables, part.Cable)
 	}
 	loss.Drop.Sum = b.lossText(loss)
 }
 
+// placeOf finds what hangs at a node, and which of its run.
+func (b *builder) placeOf(node circuit.Node) (*place, int) {
+	for i := range b.places {
+		p := &b.places[i]
+		last := p.node(p.count - 1)
+		if p.first <= node && node <= last {
+			return p, int(node - p.first)
+		}
+	}
+	return nil, 0
+}
+
+// node is where one of a run hangs.
+func (p *place) node(k int) circuit.Node { return p.first + p.step*circuit.Node(k) }
+
 // lossText writes how the loss comes about.
 func (b *builder) lossText(loss *Loss) string {
 	us := b.system.Design.System.US()
-	way := fmt.Sprintf("%s of cable, %s loop", quantity.Format(quantity.Length(roundMetres(loss.Metres)), us), quantity.Resistance(loss.LoopOhm))
-	if loss.Volts > 0 {
-		return fmt.Sprintf("%s: %s at the amplifier, %s at %s = %s less", way, voltsText(float64(b.line.Output.Volts.Value)), loss.Volts, loss.Worst, loss.Drop.Value)
+	var metres, ohm float64
+	for _, c := range loss.Cables {
+		metres += c.Metres
+		ohm += c.LoopOhm
 	}
-	return fmt.Sprintf("%s: %s less at %s", way, loss.Drop.Value, loss.Worst)
+	way := fmt.Sprintf("%s of cable, %s there and back", quantity.Format(quantity.Length(roundMetres(metres)), us), quantity.Resistance(ohm))
+	switch {
+	case loss.Volts == 0:
+		return fmt.Sprintf("%s: %s less at %s", way, loss.Drop.Value, loss.Worst)
+	case !same(float64(loss.Without), b.sourceVolts()):
+		return fmt.Sprintf("%s: %s at %s instead of the %s behind its attenuator = %s less", way, loss.Volts, loss.Worst, loss.Without, loss.Drop.Value)
+	}
+	return fmt.Sprintf("%s: %s at the amplifier, %s at %s = %s less", way, voltsText(b.sourceVolts()), loss.Volts, loss.Worst, loss.Drop.Value)
+}
+
+// CountPast counts the loudspeakers that lose more than limit in the cable. It
+// solves the line again, so that lines within the limit pay nothing for it.
+func (l *Line) CountPast(limit quantity.Percent) int {
+	var solver circuit.Solver
+	solution, err := solver.Solve(l.reads.net, referenceHz, 1)
+	if err != nil {
+		return 0
+	}
+	past := 0
+	for i := range l.reads.places {
+		p := &l.reads.places[i]
+		if p.run == nil {
+			continue
+		}
+		for k := range p.count {
+			db, ok := solution.CableLossDB(p.node(k))
+			if ok && !quantity.AtMost(quantity.Percent(100*(1-math.Pow(10, -db/20))), limit) {
+				past++
+			}
+		}
+	}
+	return past
+}
+
+// take works out what the line takes from the amplifier and what each block of
+// loudspeakers receives at most.
+func (l *Line) take(b *builder) {
+	l.sees = b
+	volts := b.sourceVolts()
+	missing := MergeMissing(b.voltsMissing())
+	for _, r := range l.Runs {
+		r.Delivered = Figure[quantity.Power]{From: r.Each.From, Missing: MergeMissing(r.Each.Missing, missing)}
+	}
+	if b.empty() {
+		return
+	}
+	if volts == 0 {
+		volts = 1 // an impedance does not depend on it
+	}
+	var solver circuit.Solver
+	solution, err := solver.Solve(b.net, referenceHz, volts)
+	if err != nil {
+		l.refused = b.unsolved(err)
+		for _, r := range l.Runs {
+			r.Delivered.Missing = MergeMissing(r.Delivered.Missing, l.refused)
+		}
+		return
+	}
+	l.admittance = []atFrequency{{referenceHz, solution.InputAdmittance}}
+	if len(missing) == 0 {
+		l.deliver(b, solution)
+	}
+	slices.Sort(b.curves)
+	for _, hz := range slices.Compact(b.curves) {
+		if again, err := solver.Solve(b.net, hz, volts); err == nil {
+			l.admittance = append(l.admittance, atFrequency{hz, again.InputAdmittance})
+		}
+	}
+}
+
+// deliver reads off the most power each block receives.
+func (l *Line) deliver(b *builder, solution *circuit.Solution) {
+	runs := make(map[*schema.Loudspeaker]*Run, len(l.Runs))
+	for _, r := range l.Runs {
+		runs[r.Part] = r
+	}
+	most := make(map[*Run]circuit.LoadID, len(l.Runs))
+	for i := range b.places {
+		p := &b.places[i]
+		if p.run == nil {
+			continue
+		}
+		r := runs[p.run.Part]
+		members := p.count
+		if p.step == 0 {
+			members = 1 // all of a run on one node get the same
+		}
+		for k := range members {
+			id := p.loads + circuit.LoadID(k)
+			watts := quantity.Power(solution.LoadWatts(id))
+			if r.MostAt == "" || watts > r.Delivered.Value*(1+1e-9) {
+				r.Delivered.Value, r.MostAt, most[r] = watts, p.memberName(k), id
+			}
+		}
+	}
+	for r, id := range most {
+		r.Delivered.Sum = b.loads[r.Part].delivers(r.Delivered.Value, quantity.Voltage(cmplx.Abs(solution.LoadVolts(id))))
+		switch {
+		case b.how.none:
+			r.Delivered.Assumed = []string{"cable is left out of the power delivered, because not all of it is known"}
+		case len(b.unsaid) > 0:
+			r.Delivered.Assumed = []string{"cable that is not stated is left out of the power delivered"}
+		}
+	}
 }
 
 // roundMetres keeps printed lengths free of the last bits of a sum.
@@ -273,17 +398,35 @@ type Resized struct {
 	Cable string
 	Drop  quantity.Percent
 	DB    quantity.Gain
+	// Throughout tells that it takes the place of every smaller cable of the
+	// line, not only of the line's own.
+	Throughout bool
 }
 
-// SmallestCable finds the smallest standard conductor, not smaller than the
-// line's own, with which the worst loudspeaker loses at most limit, by solving
-// the line again with each. It is not ok when even the largest does not do, or
-// when the line names no cable of its own.
+// SmallestCable finds the smallest standard conductor with which the worst
+// loudspeaker loses at most limit, by solving the line again with each: first in
+// place of the line's own cable, then, where devices name cables of their own,
+// throughout. It is not ok when even the largest does not do.
 func (l *Line) SmallestCable(limit quantity.Percent) (Resized, bool) {
-	cable := l.reads.system.Design.Cable(l.Part.Cable.V)
-	if !l.Part.Cable.Set() || cable == nil {
+	if cable := l.reads.system.Design.Cable(l.Part.Cable.V); l.Part.Cable.Set() && cable != nil {
+		if r, ok := l.resized(cable, false, limit); ok {
+			return r, true
+		}
+	}
+	var smallest *schema.Cable
+	for _, c := range l.reads.cables {
+		if c.bad == "" && (smallest == nil || conductor.CrossSectionMM2(c.wire) < conductor.CrossSectionMM2(wireOf(smallest))) {
+			smallest = c.cable
+		}
+	}
+	if smallest == nil || len(l.reads.cables) == 1 && l.Part.Cable.Set() {
 		return Resized{}, false
 	}
+	return l.resized(smallest, true, limit)
+}
+
+// resized tries the conductors above that of a cable.
+func (l *Line) resized(cable *schema.Cable, throughout bool, limit quantity.Percent) (Resized, bool) {
 	wire := wireOf(cable)
 	wire.Class, wire.Construction, wire.Coated = 0, conductor.NotSaid, false
 	for {
@@ -293,24 +436,17 @@ func (l *Line) SmallestCable(limit quantity.Percent) (Resized, bool) {
 		}
 		wire = larger
 		again := *l
-		again.Runs, again.Attenuators = nil, nil
-		again.Loss = Loss{}
-		b := newBuilder(l.reads.system, &again)
-		b.lumped, b.resize = l.reads.lumped, &wire
-		b.walk()
-		again.solve(b)
-		if quantity.AtMost(again.Loss.Drop.Value, limit) {
-			return Resized{Cable: sizeText(cable, wire), Drop: again.Loss.Drop.Value, DB: again.Loss.DB}, true
+		again.Runs, again.Attenuators, again.Loss = nil, nil, Loss{}
+		again.lose(build(l.reads.system, &again, wiring{lumped: l.reads.how.lumped, resize: &wire, throughout: throughout}))
+		if again.Loss.Drop.Known() && quantity.AtMost(again.Loss.Drop.Value, limit) {
+			return Resized{Cable: sizeText(cable, wire), Drop: again.Loss.Drop.Value, DB: again.Loss.DB, Throughout: throughout}, true
 		}
 	}
 }
 
-// sizeText writes a conductor as a cable with the cores the line's own has.
+// sizeText writes a conductor as a cable with as many cores as the old one.
 func sizeText(old *schema.Cable, w conductor.Conductor) string {
 	c := quantity.Conductors{Cores: old.Cores(), Size: quantity.CrossSection(w.AreaMM2), IsAWG: w.IsAWG, Gauge: w.AWG}
-	if c.Cores == 0 {
-		c.Cores = 2
-	}
 	if c.IsAWG {
 		c.Size = quantity.AWG(c.Gauge)
 	}
@@ -320,13 +456,14 @@ func sizeText(old *schema.Cable, w conductor.Conductor) string {
 // solveOutput puts the lines of an output together: an ideal source feeds each
 // as if it were alone.
 func (s *System) solveOutput(o *Output) {
-	var all []term
+	var all sum
 	for _, l := range o.Lines {
-		all = mergeTerms(all, l.terms)
+		all.addAll(l.sum.terms)
 		o.Load.Missing = MergeMissing(o.Load.Missing, l.Load.Missing)
-		o.Impedance.Missing = MergeMissing(o.Impedance.Missing, l.reads.unknown, l.reads.voltageMissing())
-		if len(l.reads.unsaid) > 0 && len(l.admittance) > 0 {
-			o.Impedance.Assumed = mergeTexts(o.Impedance.Assumed, []string{"cable that is not stated is left out; it could only raise the impedance"})
+		o.Load.Assumed = mergeTexts(o.Load.Assumed, l.Load.Assumed)
+		o.Impedance.Missing = MergeMissing(o.Impedance.Missing, l.sees.impedanceMissing(), l.refused)
+		if len(l.admittance) > 0 && (len(l.sees.unsaid) > 0 || l.sees.how.none) {
+			o.Impedance.Assumed = mergeTexts(o.Impedance.Assumed, []string{"cable that is not fully stated is left out; it could only raise the impedance"})
 		}
 		if len(l.admittance) > 0 || len(l.reads.unknown) > 0 {
 			o.Loaded = true
@@ -335,21 +472,32 @@ func (s *System) solveOutput(o *Output) {
 			o.Impedance.Assumed = mergeTexts(o.Impedance.Assumed, []string{fmt.Sprintf("the loudspeakers of line %q are wired in parallel", l.Part.Name)})
 		}
 	}
-	total, _ := sumOf(all)
-	o.Load.Value, o.Load.From = quantity.Power(total), termPlaces(all)
-	o.Load.Sum = sumText(all, o.Load.Value)
-	o.impedance(all)
+	if o.Amplifier != nil {
+		for _, l := range o.Amplifier.loose() {
+			o.Load.Missing = MergeMissing(o.Load.Missing, []Missing{l.outputMissing()})
+			o.Impedance.Missing = MergeMissing(o.Impedance.Missing, []Missing{l.outputMissing()})
+		}
+	}
+	missing, assumed := o.Load.Missing, o.Load.Assumed
+	o.Load = all.figure()
+	o.Load.Missing, o.Load.Assumed = missing, assumed
+	o.impedance(&all)
 }
 
-func mergeTerms(all []term, more []term) []term {
-	for _, t := range more {
-		all = addTerm(all, t)
+// loose are lines on the amplifier of which the design does not say on which
+// output.
+func (a *Amplifier) loose() []*Line {
+	var all []*Line
+	for _, l := range a.Lines {
+		if l.Output == nil {
+			all = append(all, l)
+		}
 	}
 	return all
 }
 
 // impedance finds the lowest magnitude of what the amplifier sees.
-func (o *Output) impedance(all []term) {
+func (o *Output) impedance(all *sum) {
 	frequencies := []float64{referenceHz}
 	for _, l := range o.Lines {
 		for _, a := range l.admittance {
@@ -371,7 +519,7 @@ func (o *Output) impedance(all []term) {
 		return
 	}
 	o.Impedance.Value = quantity.Resistance(lowest)
-	o.Impedance.From = termPlaces(all)
+	o.Impedance.From = all.places()
 	o.Impedance.Sum = o.impedanceText(all)
 }
 
@@ -387,26 +535,31 @@ func (l *Line) admittanceAt(hz float64) complex128 {
 		return 0
 	}
 	var solver circuit.Solver
-	solution, err := solver.Solve(l.reads.net, hz, 1)
+	solution, err := solver.Solve(l.sees.net, hz, 1)
 	if err != nil {
 		return l.admittance[0].admittance
 	}
 	return solution.InputAdmittance
 }
 
-func (o *Output) impedanceText(all []term) string {
+func (o *Output) impedanceText(all *sum) string {
+	cable := "with cable"
+	if len(o.Impedance.Assumed) > 0 && !slices.ContainsFunc(o.Lines, func(l *Line) bool { return len(l.sees.unsaid) == 0 && !l.sees.how.none }) {
+		cable = "without cable"
+	}
 	if o.Kind == ConstantVoltage {
-		return fmt.Sprintf("(%s)² / %s = %s without cable, %s with it", voltsText(float64(o.Volts.Value)), o.Load.Value, quantity.Resistance(float64(o.Volts.Value)*float64(o.Volts.Value)/float64(o.Load.Value)), o.Impedance.Value)
+		volts := float64(o.Volts.Value)
+		text := fmt.Sprintf("(%s)² / %s = %s", voltsText(volts), o.Load.Value, quantity.Resistance(volts*volts/float64(o.Load.Value)))
+		if cable == "with cable" {
+			text += fmt.Sprintf(", with cable %s", o.Impedance.Value)
+		}
+		return text
 	}
 	how := "in parallel"
 	if len(o.Lines) == 1 && o.Lines[0].Part.Wiring.V == "series" {
 		how = "in series"
 	}
-	written := make([]string, len(all))
-	for i, t := range all {
-		written[i] = fmt.Sprintf("%d × %s", t.count, t.ohm)
-	}
-	text := fmt.Sprintf("%s %s, with cable = %s", terms(written), how, o.Impedance.Value)
+	text := fmt.Sprintf("%s %s, %s = %s", all.written(func(t *term) string { return t.ohm }), how, cable, o.Impedance.Value)
 	if o.AtHz != referenceHz {
 		text += " at " + quantity.Frequency(o.AtHz).String()
 	}
@@ -415,24 +568,26 @@ func (o *Output) impedanceText(all []term) string {
 
 // addLoads sums what the constant-voltage outputs of a channel carry.
 func (c *Channel) addLoads() {
-	var all []term
+	var all sum
+	var missing []Missing
+	var assumed []string
 	for _, o := range c.Outputs {
 		switch o.Kind {
 		case ConstantVoltage:
 			for _, l := range o.Lines {
-				all = mergeTerms(all, l.terms)
+				all.addAll(l.sum.terms)
 			}
-			c.Load.Missing = MergeMissing(c.Load.Missing, o.Load.Missing)
+			missing = MergeMissing(missing, o.Load.Missing)
+			assumed = mergeTexts(assumed, o.Load.Assumed)
 		case UnknownOutput:
-			c.Load.Missing = MergeMissing(c.Load.Missing, o.Volts.Missing)
+			missing = MergeMissing(missing, o.Volts.Missing)
 		case LowImpedance:
 		}
 	}
-	for _, l := range c.loose {
-		c.Load.Missing = MergeMissing(c.Load.Missing, []Missing{outputMissing(l)})
+	for _, l := range c.Amplifier.loose() {
+		missing = MergeMissing(missing, []Missing{l.outputMissing()})
 	}
-	total, assumed := sumOf(all)
-	c.Load.Value, c.AssumedLoad = quantity.Power(total), quantity.Power(assumed)
-	c.Load.From = termPlaces(all)
-	c.Load.Sum = sumText(all, c.Load.Value)
+	_, c.AssumedLoad = all.total()
+	c.Load = all.figure()
+	c.Load.Missing, c.Load.Assumed = missing, assumed
 }

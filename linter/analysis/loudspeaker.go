@@ -19,9 +19,12 @@ func (b *builder) loudspeaker(part *schema.Loudspeaker) *speakerLoad {
 	l := &speakerLoad{}
 	b.loads[part] = l
 	switch {
+	case part.Tap.Set() && part.Tap.V <= 0:
+		l.idle = true
+		l.term = term{text: part.Tap.Text, from: part.Tap.Span}
 	case part.Tap.Set():
 		b.tapped(l, part)
-	case part.Impedance.Set() && (b.kind == LowImpedance || !hasTaps(part)):
+	case nominal(part).Set() && (b.kind == LowImpedance || !hasTaps(part)):
 		b.direct(l, part)
 	case b.kind == LowImpedance:
 		l.missing = []Missing{missing("impedance", "loudspeaker", &part.Part, `impedance = "8 ohm"`)}
@@ -31,44 +34,85 @@ func (b *builder) loudspeaker(part *schema.Loudspeaker) *speakerLoad {
 	return l
 }
 
+// ohm is what the loudspeaker is to the line, with what is in series with it.
+func (l *speakerLoad) ohm() float64 {
+	ohm := l.load.Ohm
+	switch {
+	case l.load.Curve != nil:
+		ohm = l.nominalOhm
+	case l.load.PowerW > 0:
+		ohm = l.load.MarkedVolts * l.load.MarkedVolts / l.load.PowerW
+	}
+	return ohm + l.load.SeriesOhm
+}
+
 // hasTaps tells that a loudspeaker has a line transformer.
 func hasTaps(part *schema.Loudspeaker) bool {
 	return part.Taps100V.Set() || part.Taps70V.Set() || part.Taps25V.Set()
+}
+
+// nominal is the impedance without a transformer by which a loudspeaker goes;
+// where only a curve is stated, the lowest point of it.
+func nominal(part *schema.Loudspeaker) schema.Value[quantity.Resistance] {
+	lowest := part.Impedance
+	if lowest.Set() {
+		return lowest
+	}
+	lowest = part.ImpedanceAt.Single
+	for _, band := range part.ImpedanceAt.Bands {
+		if !lowest.Set() || band.Value.V < lowest.V {
+			lowest = band.Value
+		}
+	}
+	return lowest
 }
 
 // tapped works out a loudspeaker behind a line transformer: a resistance of
 // (voltage the tap is marked for)² / tap. On another voltage it takes
 // tap × (V / that voltage)².
 func (b *builder) tapped(l *speakerLoad, part *schema.Loudspeaker) {
+	tap := float64(part.Tap.V)
+	l.term = term{text: part.Tap.Text, watts: tap, from: part.Tap.Span}
+	l.watts = tap
 	marked, from := markedVolts(part, b.volts, b.line)
-	if marked == 0 && b.volts == 0 && b.kind != LowImpedance {
-		// The line's voltage is not stated; the tap is what it takes at it.
-		l.watts = float64(part.Tap.V)
-		l.term = term{text: part.Tap.Text, watts: l.watts, from: part.Tap.Span}
-		l.load = circuit.Load{PowerW: l.watts, MarkedVolts: 100}
-		return
-	}
 	if marked == 0 {
-		l.missing = []Missing{missing("voltage the tap is marked for", "loudspeaker", &part.Part, `tap_for = "100 V"`)}
+		if b.kind == LowImpedance {
+			l.missing = []Missing{missing("voltage the tap is marked for", "loudspeaker", &part.Part, `tap_for = "100 V"`)}
+			return
+		}
+		// The line's voltage is not stated; the tap is what it takes at it. Any
+		// voltage does: what depends on it is not worked out.
+		l.load = circuit.Load{PowerW: tap, MarkedVolts: 100}
 		return
 	}
 	l.tap = Tap{Marked: quantity.Voltage(marked), MarkedFrom: from}
-	l.load = circuit.Load{PowerW: float64(part.Tap.V), MarkedVolts: marked, SeriesOhm: float64(part.SeriesResistance.V)}
-	ohm := marked * marked / float64(part.Tap.V)
-	total := ohm + l.load.SeriesOhm
-	l.term = term{text: part.Tap.Text, watts: float64(part.Tap.V), from: part.Tap.Span, ohm: quantity.Resistance(total).String()}
-	if b.volts > 0 {
-		l.watts = b.volts * b.volts / total
-		if math.Abs(l.watts/float64(part.Tap.V)-1) > 1e-6 {
-			l.term.text = fmt.Sprintf("%s (%s at %s, on %s)", quantity.Power(l.watts), part.Tap.Text, voltsText(marked), voltsText(b.volts))
-			if l.load.SeriesOhm > 0 {
-				l.term.text = fmt.Sprintf("%s (%s in series with %s)", quantity.Power(l.watts), part.Tap.Text, part.SeriesResistance.Text)
-			}
-		} else {
-			l.watts = float64(part.Tap.V) // exactly: a sum of taps has no rounding to explain
-		}
-		l.term.watts = l.watts
+	l.load = circuit.Load{PowerW: tap, MarkedVolts: marked, SeriesOhm: float64(part.SeriesResistance.V)}
+	l.term.ohm = quantity.Resistance(l.ohm()).String()
+	volts := b.sourceVolts()
+	if volts == 0 {
+		l.unfed = b.voltsMissing()
+		l.term.watts, l.watts = 0, 0
+		return
 	}
+	watts := volts * volts / l.ohm()
+	if same(watts, tap) {
+		return // exactly the tap: a sum of taps has no rounding to explain
+	}
+	l.watts, l.term.watts = watts, watts
+	l.arithmetic = fmt.Sprintf("%s × (%s / %s)² = %s", part.Tap.Text, voltsText(volts), voltsText(marked), quantity.Power(watts))
+	l.term.text = fmt.Sprintf("%s (%s at %s, on %s)", quantity.Power(watts), part.Tap.Text, voltsText(marked), voltsText(volts))
+	if l.load.SeriesOhm > 0 {
+		l.arithmetic = fmt.Sprintf("(%s)² / (%s + %s) = %s", voltsText(volts), quantity.Resistance(marked*marked/tap), part.SeriesResistance.Text, quantity.Power(watts))
+		l.term.text = fmt.Sprintf("%s (%s at %s, with %s in series)", quantity.Power(watts), part.Tap.Text, voltsText(marked), part.SeriesResistance.Text)
+	}
+}
+
+// delivers writes how the power that a loudspeaker receives comes about.
+func (l *speakerLoad) delivers(watts quantity.Power, volts quantity.Voltage) string {
+	if l.load.PowerW > 0 {
+		return fmt.Sprintf("%s × (%s / %s)² = %s", quantity.Power(l.load.PowerW), volts, voltsText(l.load.MarkedVolts), watts)
+	}
+	return fmt.Sprintf("(%s)² / %s = %s", volts, quantity.Resistance(l.ohm()-l.load.SeriesOhm), watts)
 }
 
 // markedVolts is the voltage a tap is marked for: tap_for where written; on a
@@ -134,12 +178,15 @@ func (t TapList) Find(tap quantity.Power) (quantity.Power, bool) {
 
 // direct works out a loudspeaker without a transformer.
 func (b *builder) direct(l *speakerLoad, part *schema.Loudspeaker) {
+	ohm := nominal(part)
 	l.tap = Tap{Direct: true}
-	l.load = circuit.Load{Ohm: float64(part.Impedance.V), SeriesOhm: float64(part.SeriesResistance.V)}
-	total := l.load.Ohm + l.load.SeriesOhm
-	l.term = term{ohm: part.Impedance.Text, from: part.Impedance.Span}
+	l.load = circuit.Load{Ohm: float64(ohm.V), SeriesOhm: float64(part.SeriesResistance.V)}
+	l.nominalOhm = float64(ohm.V)
+	l.term = term{ohm: ohm.Text, from: ohm.Span}
+	across := ohm.Text
 	if l.load.SeriesOhm > 0 {
-		l.term.ohm = fmt.Sprintf("(%s + %s)", part.Impedance.Text, part.SeriesResistance.Text)
+		across = fmt.Sprintf("(%s + %s)", ohm.Text, part.SeriesResistance.Text)
+		l.term.ohm = across
 	}
 	if len(part.ImpedanceAt.Bands) > 0 {
 		points := make([]circuit.Point, 0, len(part.ImpedanceAt.Bands))
@@ -151,15 +198,15 @@ func (b *builder) direct(l *speakerLoad, part *schema.Loudspeaker) {
 			l.load = circuit.Load{Curve: curve, SeriesOhm: l.load.SeriesOhm}
 		}
 	}
-	volts := b.volts
-	if volts == 0 && b.line.Output != nil && b.line.Output.Volts.Known() {
-		volts = float64(b.line.Output.Volts.Value)
+	volts := b.sourceVolts()
+	if volts == 0 {
+		l.unfed = b.voltsMissing()
+		return
 	}
-	if volts > 0 {
-		l.watts = volts * volts / total
-		l.term.watts = l.watts
-		l.term.text = fmt.Sprintf("%s (%s across %s)", quantity.Power(l.watts), part.Impedance.Text, voltsText(volts))
-	}
+	l.watts = volts * volts / l.ohm()
+	l.term.watts = l.watts
+	l.term.text = fmt.Sprintf("%s (%s across %s)", quantity.Power(l.watts), across, voltsText(volts))
+	l.arithmetic = fmt.Sprintf("(%s)² / %s = %s", voltsText(volts), across, quantity.Power(l.watts))
 }
 
 // voltsText prints a line voltage the way the trade writes it.

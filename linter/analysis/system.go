@@ -43,8 +43,6 @@ type Channel struct {
 	// AssumedLoad is the part of Load that rests on parts marked
 	// basis = "assumed".
 	AssumedLoad quantity.Power
-
-	loose []*Line // lines on this channel whose output is not stated
 }
 
 // CarriesLines tells that something hangs, or may hang, on constant-voltage
@@ -55,7 +53,7 @@ func (c *Channel) CarriesLines() bool {
 			return true
 		}
 	}
-	return len(c.loose) > 0
+	return len(c.Amplifier.loose()) > 0
 }
 
 // RatedPart is the part in whose braces the rated power of the channel stands
@@ -118,37 +116,48 @@ type Line struct {
 	// Loss is what the cable takes away at the worst loudspeaker.
 	Loss Loss
 
-	terms      []term
+	sum        *sum
 	admittance []atFrequency
-	reads      *builder // for solving again with other cable
+	refused    []Missing // when the solver refuses the network
+	reads      *builder  // the line as it is written
+	sees       *builder  // the same as it takes most: cable that is not known is left out
 }
 
-// Loss is what the cable of a line takes away.
+// Loss is what the cable of a line takes away, at 1 kHz and full output.
 type Loss struct {
 	// Drop is how far the worst loudspeaker is below the voltage it would have
-	// without cable resistance, in per cent of that voltage.
+	// without cable, in per cent of that voltage.
 	Drop Figure[quantity.Percent]
 	// DB is the same as a level.
 	DB quantity.Gain
 	// Worst names the loudspeaker with the largest drop: "H 8".
 	Worst string
-	// WorstRun is its block.
+	// WorstRun is its block; nil for old equipment that is not spelled out.
 	WorstRun *Run
-	// Volts is what arrives there at full output, 0 when the output's voltage
-	// is not known.
-	Volts quantity.Voltage
-	// CablePower is what the cable turns into heat at full output.
-	CablePower quantity.Power
+	// Volts is what arrives there, and Without what would without cable; 0 when
+	// the output's voltage is not known.
+	Volts, Without quantity.Voltage
+	// CablePower is what the cable turns into heat, and SourcePower what the
+	// amplifier gives; 0 when the output's voltage is not known.
+	CablePower, SourcePower quantity.Power
+	// CableShare is the one in per cent of the other.
+	CableShare quantity.Percent
 	// Lumped tells that only the total length is known, so that the whole load
 	// counts at the far end.
 	Lumped bool
-	// LoopOhm is the resistance of the way to the worst loudspeaker, both
+	// Cables are what the way to the worst loudspeaker is made of, from the
+	// amplifier on.
+	Cables []CableUse
+}
+
+// CableUse is one kind of cable on the way to a loudspeaker.
+type CableUse struct {
+	// Metres is how much of it there is, and LoopOhm its resistance, both
 	// conductors.
-	LoopOhm float64
-	// Metres is the length of that way.
-	Metres float64
-	// Cables are the places where the cables on that way are named.
-	Cables []schema.Value[string]
+	Metres, LoopOhm float64
+	// Conductor is the resistance of one conductor in words, with the table it
+	// is from.
+	Conductor string
 }
 
 // Run is one loudspeaker block of a line with all its members.
@@ -157,8 +166,8 @@ type Run struct {
 	Part *schema.Loudspeaker
 	// Count is how many loudspeakers it comes to on this line.
 	Count int
-	// Each is the real power one takes at the line's nominal voltage, and All
-	// what all take.
+	// Each is the real power one takes at the voltage of its output at rated
+	// power, and All what all take.
 	Each Figure[quantity.Power]
 	All  Figure[quantity.Power]
 	// Tap says how each is connected.
@@ -194,6 +203,6 @@ type Attenuator struct {
 	// Inside are the attenuators it stands behind, outermost first.
 	Inside []*Attenuator
 
-	terms   []term
+	sum     sum
 	unknown []Missing
 }
