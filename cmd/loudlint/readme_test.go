@@ -1,0 +1,206 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+// The documents at the top show commands and what they print in blocks marked
+// console: a line that begins with "$ " is a command, and the lines up to the
+// next are what it prints, both streams together. A line of three dots stands
+// for any number of lines left out.
+
+// documents are the texts that are held to be true.
+var documents = []string{"README.md", "DEVELOPERS.md"}
+
+// unrun are commands that are shown without being run here, with why.
+var unrun = map[string]string{
+	"go test ./...":           "it is what runs this test",
+	"bash .ci/run":            "it runs go test ./...",
+	"go build ./...":          "go test ./... builds it all",
+	"go run ./rules/scaffold": "it writes files; its own test runs it",
+	"git clone":               "it needs a network",
+	"cd ":                     "it prints nothing",
+}
+
+// TestDocumentsAreTrue runs every command the documents show and compares what
+// it prints. With -update it writes what is printed into them.
+func TestDocumentsAreTrue(t *testing.T) {
+	t.Chdir("../..")
+	for _, document := range documents {
+		text, err := os.ReadFile(document)
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		shown := shownIn(string(text))
+		if document == "README.md" && !slices.ContainsFunc(shown, func(s showing) bool { return strings.HasPrefix(s.command, runSource) }) {
+			t.Errorf("%s shows no run of the command", document)
+		}
+		renewed := string(text)
+		for _, s := range slices.Backward(shown) { // from the back, so that places stay right
+			got, err := outputOf(s)
+			if err != nil {
+				t.Errorf("%s:%d: %v", document, s.line, err)
+				continue
+			}
+			if alike(s.output, got) {
+				continue
+			}
+			if *update && !slices.Contains(s.output, elision) {
+				renewed = renewed[:s.start] + got + renewed[s.end:]
+				continue
+			}
+			t.Errorf("%s:%d: $ %s prints something else (go test ./cmd/loudlint -update writes it, where nothing is left out; -shown +printed):\n%s",
+				document, s.line, s.command, cmp.Diff(strings.Join(s.output, "\n"), strings.TrimSuffix(got, "\n")))
+		}
+		if renewed != string(text) {
+			if err := os.WriteFile(document, []byte(renewed), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+}
+
+const (
+	runSource = "go run ./cmd/loudlint"
+	elision   = "..."
+)
+
+// showing is a command with its output, as shown.
+type showing struct {
+	command    string
+	line       int // of the command, from 1
+	output     []string
+	start, end int // of the output, as bytes of the document
+}
+
+func shownIn(text string) []showing {
+	var all []showing
+	inside, at := false, 0
+	for i, line := range strings.Split(text, "\n") {
+		next := at + len(line) + 1
+		command, isCommand := strings.CutPrefix(line, "$ ")
+		switch {
+		case strings.HasPrefix(line, "```"):
+			inside = line == "```console"
+		case inside && isCommand:
+			all = append(all, showing{command: command, line: i + 1, start: next, end: next})
+		case inside && len(all) > 0:
+			last := &all[len(all)-1]
+			last.output = append(last.output, line)
+			last.end = next
+		}
+		at = next
+	}
+	return all
+}
+
+// outputOf runs a command, as far as it is one of ours.
+func outputOf(s showing) (string, error) {
+	words := strings.Fields(s.command)
+	if strings.ContainsAny(s.command, "|<>;&$`\"'\\*?") {
+		return "", fmt.Errorf("$ %s: only plain commands are run here: no quotes, pipes or patterns", s.command)
+	}
+	fromSource := strings.HasPrefix(s.command, runSource+" ") || s.command == runSource
+	switch {
+	case fromSource:
+		words = words[len(strings.Fields(runSource)):]
+	case words[0] == name:
+		words = words[1:]
+	default:
+		return unrunOutput(s)
+	}
+	var both bytes.Buffer
+	status := Main(words, Process{Out: &both, Err: &both, Env: func(string) string { return "" }})
+	if fromSource && status != statusPassed {
+		fmt.Fprintf(&both, "exit status %d\n", status) // go run says so
+	}
+	return both.String(), nil
+}
+
+// unrunOutput lets only such output stand under a command that is not run as
+// cannot be wrong.
+func unrunOutput(s showing) (string, error) {
+	for command := range unrun {
+		if strings.HasPrefix(s.command, command) {
+			for _, line := range s.output {
+				if line != elision && !strings.HasPrefix(line, "ok ") {
+					return "", fmt.Errorf("$ %s is not run here, so nothing of what it prints can be shown: %q", s.command, line)
+				}
+			}
+			return strings.Join(append(s.output, ""), "\n"), nil
+		}
+	}
+	return "", fmt.Errorf("$ %s: this test knows no such command; it would have to run it, or to be told why not", s.command)
+}
+
+// alike compares lines, where three dots stand for any number of them.
+func alike(shown []string, printed string) bool {
+	lines := strings.Split(strings.TrimSuffix(printed, "\n"), "\n")
+	if printed == "" {
+		lines = nil
+	}
+	at, skipping := 0, false
+	for i := 0; i < len(shown); i++ {
+		if shown[i] == elision {
+			skipping = true
+			continue
+		}
+		found := at < len(lines) && lines[at] == shown[i]
+		for skipping && !found && at < len(lines) {
+			at++
+			found = at < len(lines) && lines[at] == shown[i]
+		}
+		if !found {
+			return false
+		}
+		at, skipping = at+1, false
+	}
+	return skipping || at == len(lines)
+}
+
+func TestShowingsAreCompared(t *testing.T) {
+	t.Parallel()
+	const text = "Text\n\n```console\n$ loudlint version\none\ntwo\n$ cd there\n```\n\n```hcl\n$ not a command\n```\n"
+	shown := shownIn(text)
+	if len(shown) != 2 || shown[0].command != name+" version" || shown[0].line != 4 || text[shown[0].start:shown[0].end] != "one\ntwo\n" || shown[1].start != shown[1].end {
+		t.Errorf("the commands shown are %+v", shown)
+	}
+	for _, test := range []struct {
+		shown   []string
+		printed string
+		want    bool
+	}{
+		{nil, "", true},
+		{nil, "a\n", false},
+		{[]string{"a"}, "a\n", true},
+		{[]string{"a"}, "b\n", false},
+		{[]string{"a"}, "a\nb\n", false},
+		{[]string{"a", "b"}, "a\n", false},
+		{[]string{"a", "...", "c"}, "a\nb\nb\nc\n", true},
+		{[]string{"a", "...", "c"}, "a\nc\n", true},
+		{[]string{"a", "...", "c"}, "a\nb\n", false},
+		{[]string{"a", "..."}, "a\nb\n", true},
+		{[]string{"...", "b"}, "a\nb\n", true},
+		{[]string{"...", "b"}, "a\nb\nc\n", false},
+	} {
+		if got := alike(test.shown, test.printed); got != test.want {
+			t.Errorf("%q alike %q: %v, want %v", test.shown, test.printed, got, test.want)
+		}
+	}
+	for _, command := range []string{"rm -r here", "loudlint check hall.pa.hcl | head", "loudlint explain 'load-margin'"} {
+		if _, err := outputOf(showing{command: command}); err == nil {
+			t.Errorf("%s: there is no error", command)
+		}
+	}
+	if _, err := outputOf(showing{command: "go test ./...", output: []string{"all is well"}}); err == nil {
+		t.Error("output that nobody checked is let through")
+	}
+}
