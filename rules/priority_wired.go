@@ -442,7 +442,7 @@ func plugThatCarries(s *analysis.System, by *analysis.Source, f failing) string 
 	best, fewest := "", math.MaxInt
 	for _, c := range feed.Into.Part.Connectors.Items {
 		part := *feed.Part
-		part.Connector = schema.Value[string]{V: c.V, Text: c.Text, Span: c.Span}
+		part.Connector = c
 		if cores := s.Cores(c.V); cores < fewest && silencesAll(s, by, analysis.Arrival{Into: feed.Into, Feed: &analysis.Feed{Source: by, Part: &part, Into: feed.Into}}, f.inputs) {
 			best, fewest = c.V, cores
 		}

@@ -153,8 +153,8 @@ func (s *System) analyseSignal() {
 		groups[g.Name] = g
 	}
 	for _, source := range s.Sources {
-		source.findLines(s, lines, groups)
-		source.findDeadEnds()
+		s.findLines(source, lines, groups)
+		findDeadEnds(source)
 	}
 	s.analyseStereo()
 }
@@ -330,7 +330,7 @@ func (s *System) reached(from *exits) lineSet {
 
 // findLines works out where the source is heard, and where it should be and is
 // not.
-func (src *Source) findLines(s *System, lines map[string]int, groups map[string]*schema.Group) {
+func (s *System) findLines(src *Source, lines map[string]int, groups map[string]*schema.Group) {
 	reach := newLineSet(len(s.Lines))
 	for _, f := range src.Feeds {
 		if f.Into != nil {
@@ -364,7 +364,7 @@ func (src *Source) findLines(s *System, lines map[string]int, groups map[string]
 }
 
 // findDeadEnds finds the inputs from which the source gets nowhere.
-func (src *Source) findDeadEnds() {
+func findDeadEnds(src *Source) {
 	seen := map[*Input]bool{}
 	var todo []*Input
 	visit := func(i *Input) {
@@ -383,8 +383,10 @@ func (src *Source) findDeadEnds() {
 			visit(f.Into)
 		}
 	}
-	for next := 0; next < len(todo); next++ {
-		for _, l := range todo[next].exits.links {
+	for len(todo) > 0 {
+		i := todo[0]
+		todo = todo[1:]
+		for _, l := range i.exits.links {
 			visit(l.Into)
 		}
 	}
@@ -403,35 +405,37 @@ type Step struct {
 func (s *System) Way(src *Source, line *Line) []Step {
 	type visit struct {
 		step Step
-		from int
+		from *visit
 	}
-	var todo []visit
+	var todo []*visit
 	seen := map[*Input]bool{}
-	add := func(step Step, from int) {
+	add := func(step Step, from *visit) {
 		if !seen[step.Into] {
 			seen[step.Into] = true
-			todo = append(todo, visit{step, from})
+			todo = append(todo, &visit{step, from})
 		}
 	}
 	for _, f := range src.Feeds {
 		if f.Into != nil {
-			add(Step{Into: f.Into, Feed: f}, -1)
+			add(Step{Into: f.Into, Feed: f}, nil)
 		}
 	}
-	for next := 0; next < len(todo); next++ {
-		for _, n := range todo[next].step.Into.exits.lines {
+	for len(todo) > 0 {
+		v := todo[0]
+		todo = todo[1:]
+		for _, n := range v.step.Into.exits.lines {
 			if s.Lines[n] != line {
 				continue
 			}
 			var way []Step
-			for at := next; at >= 0; at = todo[at].from {
-				way = append(way, todo[at].step)
+			for ; v != nil; v = v.from {
+				way = append(way, v.step)
 			}
 			slices.Reverse(way)
 			return way
 		}
-		for _, l := range todo[next].step.Into.exits.links {
-			add(Step{Into: l.Into, Link: l}, next)
+		for _, l := range v.step.Into.exits.links {
+			add(Step{Into: l.Into, Link: l}, v)
 		}
 	}
 	return nil

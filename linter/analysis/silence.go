@@ -27,7 +27,7 @@ type State int
 // States.
 const (
 	Silenced State = iota + 1 // the other one is silent on every line they share
-	Heard                     // the other one goes on on at least one of them
+	Heard                     // the other one is heard on at least one of them
 	Unsure                    // the design does not say enough
 )
 
@@ -120,7 +120,7 @@ func (s *System) Priorities() []Silencing {
 // does not say where it goes may share a line with any.
 func (s *System) Silencings(by *Source) []Silencing {
 	arrivals := map[*Unit][]Arrival{}
-	for _, a := range s.arrivals(by) {
+	for _, a := range s.arrivals(by, nil) {
 		arrivals[a.Into.Unit] = append(arrivals[a.Into.Unit], a)
 	}
 	var all []Silencing
@@ -189,9 +189,9 @@ func rank(by, of *Source) (Rank, []string, []Missing) {
 	return Unranked, nil, []Missing{unsaid.Missing("priority", "priority = 2")}
 }
 
-// arrivals gives every input a source comes to, nearest first. Each input is
-// followed once.
-func (*System) arrivals(src *Source) []Arrival {
+// arrivals gives every input a source comes to, nearest first, when nothing
+// passes one of them (nil: all are passed). Each input is followed once.
+func (*System) arrivals(src *Source, without *Input) []Arrival {
 	var all []Arrival
 	seen := map[*Input]bool{}
 	var todo []*Input
@@ -210,8 +210,13 @@ func (*System) arrivals(src *Source) []Arrival {
 		}
 	}
 	linked := map[*Input]bool{}
-	for next := 0; next < len(todo); next++ {
-		for _, l := range todo[next].exits.links {
+	for len(todo) > 0 {
+		i := todo[0]
+		todo = todo[1:]
+		if i == without {
+			continue
+		}
+		for _, l := range i.exits.links {
 			if !linked[l.Into] {
 				linked[l.Into] = true
 				visit(l.Into, nil)
@@ -228,8 +233,12 @@ type silencing struct {
 	arrivals map[*Unit][]Arrival // of by
 	shared   lineSet
 
-	still lineSet         // of shared
-	comes map[*Input]bool // where of comes through links; nil until asked
+	still lineSet // of shared
+
+	// Where of comes through links: at all, and without passing one input. Nil
+	// until asked.
+	comes, comesWithout map[*Input]bool
+	without             *Input
 }
 
 // passing is a source that comes to an input.
@@ -247,8 +256,9 @@ func (w *silencing) follow(c *Silencing) {
 	var silent, met []Mute
 	var perhaps []passing
 	run := func(todo []passing) {
-		for next := 0; next < len(todo); next++ {
-			p := todo[next]
+		for len(todo) > 0 {
+			p := todo[0]
+			todo = todo[1:]
 			switch best := w.best(p); {
 			case best == nil:
 			case best.State() == Silenced:
@@ -320,13 +330,16 @@ func (w *silencing) best(p passing) *Mute {
 		if a.Into == p.at && a.Feed == nil && p.link && len(p.at.Links) == 1 {
 			continue // they came together: they met before
 		}
+		if mutes, stated := a.Into.Mutes(p.at); !mutes && !stated && a.Feed == nil && w.alsoComes(a.Into, p.at) {
+			continue // what comes that way too is not silenced there
+		}
 		m := w.mute(a, p.at)
 		state := m.State()
 		if state != Silenced && !a.Into.Contact() && !meet(a.Into, p.at) {
 			continue // through channels of their own
 		}
-		if state == Unsure && a.Feed == nil && w.alsoComes(a.Into) {
-			continue // what comes that way too is not silenced by it
+		if state == Unsure && a.Feed == nil && w.alsoComes(a.Into, p.at) {
+			continue
 		}
 		if best == nil || better(&m, best) {
 			best = &m
@@ -353,17 +366,31 @@ func meet(a, b *Input) bool {
 	return a.exits == b.exits || a.exits == all || b.exits == all || a.Unit.loose
 }
 
-// alsoComes tells that the other source comes to an input through a link.
-func (w *silencing) alsoComes(i *Input) bool {
+// alsoComes tells that the other source comes to an input through a link, on a
+// way that does not pass another input.
+func (w *silencing) alsoComes(i, without *Input) bool {
 	if w.comes == nil {
-		w.comes = map[*Input]bool{}
-		for _, a := range w.system.arrivals(w.of) {
-			if a.Feed == nil {
-				w.comes[a.Into] = true
-			}
+		w.comes = w.links(nil)
+	}
+	if !w.comes[i] || len(without.exits.links) == 0 {
+		return w.comes[i]
+	}
+	if w.without != without {
+		w.without, w.comesWithout = without, w.links(without)
+	}
+	return w.comesWithout[i]
+}
+
+// links gives the inputs to which the other source comes through links, when
+// nothing passes one of them.
+func (w *silencing) links(without *Input) map[*Input]bool {
+	comes := map[*Input]bool{}
+	for _, a := range w.system.arrivals(w.of, without) {
+		if a.Feed == nil {
+			comes[a.Into] = true
 		}
 	}
-	return w.comes[i]
+	return comes
 }
 
 func distinctMutes(all []Mute) []Mute {
@@ -395,7 +422,7 @@ func (w *silencing) mute(a Arrival, of *Input) Mute {
 		m.Obstacle = SharedInput
 		return m
 	}
-	w.sends(&m)
+	m.sends()
 	if of.Part.MutedByOthers.Set() && !of.Part.MutedByOthers.V && m.Obstacle == NoObstacle {
 		m.Obstacle = NotReceiving
 	}
@@ -475,7 +502,7 @@ func (i *Input) Mutes(of *Input) (mutes, stated bool) {
 	return false, i.Part.Triggers.Set() && len(i.Part.Triggers.Items) == 0
 }
 
-func (w *silencing) sends(m *Mute) {
+func (m *Mute) sends() {
 	mutes, stated := m.By.Into.Mutes(m.Of)
 	switch {
 	case mutes:

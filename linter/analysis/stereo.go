@@ -303,8 +303,10 @@ func (s *System) followStereo(src *Source, judged map[*schema.Send]*Joint) *Ster
 		w.enter(f.Into, j)
 		w.result.Joints = append(w.result.Joints, j)
 	}
-	for next := 0; next < len(w.todo); next++ {
-		w.leave(w.todo[next])
+	for len(w.todo) > 0 {
+		next := w.todo[0]
+		w.todo = w.todo[1:]
+		w.leave(next)
 	}
 	for n, l := range s.Lines {
 		by := w.lines[n]
