@@ -161,7 +161,7 @@ func parseExpectation(t *testing.T, path string, line int, text string) expectat
 	if len(words) == 2 {
 		e.severity = words[1]
 	}
-	for _, f := range strings.SplitSeq(tail, "&&") {
+	for f := range strings.SplitSeq(tail, "&&") {
 		if f = strings.TrimSpace(f); f != "" {
 			e.fragments = append(e.fragments, f)
 		}
