@@ -16,6 +16,7 @@ func unitData() []attribute[UnitData] {
 		amount("battery_volts", quantity.Voltages, func(u *UnitData) *Value[quantity.Voltage] { return &u.BatteryVolts }, "standby supply voltage", example("24 V")),
 		amount("battery_idle", quantity.Currents, func(u *UnitData) *Value[quantity.Current] { return &u.BatteryIdle }, "standby supply current with no signal", example("0.9 A")),
 		amount("battery_full", quantity.Currents, func(u *UnitData) *Value[quantity.Current] { return &u.BatteryFull }, "standby supply current at rated output", example("28 A")),
+		amount("relays", quantity.Rails, func(u *UnitData) *Value[quantity.Rail] { return &u.Relays }, "voltage and current it gives for the override relays of attenuators", example("24 V, 0.5 A")),
 		amount("exposure", quantity.Ingresses, func(u *UnitData) *Value[quantity.Ingress] { return &u.Exposure }, "degree of protection (IEC 60529)", example("IP20")),
 	}
 }

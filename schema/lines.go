@@ -13,14 +13,17 @@ type Line struct {
 	HomeRun      Value[quantity.Length]
 	Length       Value[quantity.Length]
 	OverrideFrom Value[string]
-	Containment  Value[string]
-	SharedWith   List[string]
-	Separation   Value[string]
-	Wiring       Value[string] // "parallel", "series"
-	RingLeg      Value[quantity.Length]
-	Return       Value[string] // "reverse"
-	Monitored    Value[bool]
-	Devices      []Device
+	// OverrideCable is a cable of its own for the override of the attenuators;
+	// without one its conductors are in the line's cable.
+	OverrideCable Value[string]
+	Containment   Value[string]
+	SharedWith    List[string]
+	Separation    Value[string]
+	Wiring        Value[string] // "parallel", "series"
+	RingLeg       Value[quantity.Length]
+	Return        Value[string] // "reverse"
+	Monitored     Value[bool]
+	Devices       []Device
 
 	// AmplifierPart and OutputPart are what the names refer to; nil where the
 	// line does not say. ChannelPart is the power channel of the output.
@@ -106,6 +109,7 @@ type Attenuator struct {
 	Model Value[string]
 	AttenuatorData
 	Setting   Value[Attenuation]
+	Wired     Value[string] // which conductor is on which terminal
 	Devices   []Device
 	Overrides []Override
 	ModelPart *AttenuatorModel
@@ -114,12 +118,28 @@ type Attenuator struct {
 // Inside gives the devices behind the attenuator.
 func (a *Attenuator) Inside() []Device { return a.Devices }
 
+// What lifts an attenuator for an announcement, besides nothing at all.
+const (
+	OverrideRelay = "24 V relay"
+	OverrideThird = "third conductor"
+	OverrideNone  = "none"
+)
+
+// What the relay of an attenuator does for an announcement. A released one is
+// held in all the time, and lifts the attenuator too when its supply fails or a
+// conductor is cut.
+const (
+	RelayEnergised = "energised to override"
+	RelayReleased  = "released to override"
+)
+
 // AttenuatorData is what a data sheet says of an attenuator.
 type AttenuatorData struct {
 	Rating        Value[quantity.Power]
 	InsertionLoss Value[quantity.Gain]
 	Lowest        Value[Attenuation]
 	Override      Value[string]
+	Relay         Value[string] // RelayEnergised, RelayReleased
 	Current       Value[quantity.Current]
 	Cores         Value[int]
 	Terminals     Value[string]

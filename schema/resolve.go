@@ -250,12 +250,14 @@ func (r *resolver) models() {
 		if l.Like.Set() { // its devices are those of another line, unless it has its own
 			if other := r.design.Line(l.Like.V); other != nil && len(l.Devices) > 0 && len(other.Devices) > 0 && l.Devices[0] == other.Devices[0] {
 				r.cable(tables.cables, l.Cable)
+				r.cable(tables.cables, l.OverrideCable)
 				continue
 			}
 		}
 		if !done[l] {
 			done[l] = true
 			r.cable(tables.cables, l.Cable)
+			r.cable(tables.cables, l.OverrideCable)
 			r.deviceModels(&tables, l.Devices)
 		}
 	}

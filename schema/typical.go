@@ -211,6 +211,7 @@ func (r *resolver) typicalNeeds() []*typicalNeed {
 	walked := map[Device]bool{} // lines that are like another share its devices
 	for _, l := range d.Lines {
 		cables.add(l.Cable)
+		cables.add(l.OverrideCable)
 		if len(l.Devices) == 0 || walked[l.Devices[0]] {
 			continue
 		}

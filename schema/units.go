@@ -35,6 +35,7 @@ type UnitData struct {
 	BatteryVolts    Value[quantity.Voltage]
 	BatteryIdle     Value[quantity.Current]
 	BatteryFull     Value[quantity.Current]
+	Relays          Value[quantity.Rail]
 	Exposure        Value[quantity.Ingress]
 	Channels        []*Channel
 	Outputs         []*Output
