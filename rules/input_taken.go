@@ -140,7 +140,7 @@ func inputTaken(r *check.Report, i *analysis.Input) {
 		a.See(p.place(), "taken here by "+p.name())
 	}
 	if to := inputLike(i, last); len(all) == 2 && to != nil {
-		a.Remedy(check.Computed, fmt.Sprintf("Plug %s into %s, which is free and does the same.", last.name(), to.Name()), plugInto(last.feed, to))
+		a.Remedy(check.Computed, fmt.Sprintf("Plug %s into %s, which is free and does what %s does.", last.name(), to.Name(), i.Part.Name), plugInto(last.feed, to))
 		return
 	}
 	a.Remedy(check.Advice, fmt.Sprintf("Give each an input of its own; %s.", freeOnes(i)))

@@ -201,7 +201,7 @@ func monoSumJoint(r *check.Report, j *analysis.Joint, name string, part *schema.
 	}
 	a.Remedy(sure, remedy, check.Write(part, j.By.Span, "summed_by", strconv.Quote("resistors")))
 	if mono := monoOutput(j); mono != "" {
-		a.Remedy(check.Advice, fmt.Sprintf("Or take the output %q of %s, which carries both already.", mono, j.Link.From.Part.Name))
+		a.Remedy(check.Advice, fmt.Sprintf("Take the output %q of %s, which carries both already.", mono, j.Link.From.Part.Name))
 	}
 	return true
 }
@@ -350,7 +350,7 @@ func tiedOutputs(r *check.Report, j *analysis.Joint) {
 	} else {
 		a.Remedy(check.Advice, fmt.Sprintf("Take one of them alone and set the channels of %s to the centre.", j.Link.From.Part.Name))
 	}
-	a.Remedy(check.Advice, "Or put "+summingPart+" between them.", check.Write(&send.Part, send.SummedBy.Span, "summed_by", strconv.Quote("resistors")))
+	a.Remedy(check.Advice, "Put "+summingPart+" between them.", check.Write(&send.Part, send.SummedBy.Span, "summed_by", strconv.Quote("resistors")))
 }
 
 func tiedWords(j *analysis.Joint) string {

@@ -431,7 +431,7 @@ func priorityRemedies(r *check.Report, a *check.Answer, by *analysis.Source, f f
 	case analysis.SharedInput:
 		a.Remedy(check.Advice, "Bring each of them in by an input of its own.")
 	case analysis.NoObstacle, analysis.DoesNotMute, analysis.NotReceiving, analysis.NothingTriggers, analysis.PlugRefused, analysis.PlugTooSmall:
-		a.Remedy(check.Advice, fmt.Sprintf("Or choose a unit in place of %s that lets an announcement silence %s.", m.Unit.Part.Name, others(f.of)))
+		a.Remedy(check.Advice, fmt.Sprintf("Choose a unit in place of %s that lets an announcement silence %s.", m.Unit.Part.Name, others(f.of)))
 	}
 }
 
