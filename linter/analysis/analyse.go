@@ -18,6 +18,8 @@ func Analyse(design *schema.Design, workers int) *System {
 		c.addLoads()
 	}
 	s.analyseSignal()
+	s.analyseSupply()
+	s.analyseExposure()
 	return s
 }
 

@@ -18,8 +18,13 @@ type System struct {
 	Units      []*Unit   // amplifiers and mixers as parts of the signal chain
 	Loops      [][]*Unit // units whose signal comes back to them
 	Joints     []*Joint  // sends on which two channels, or two outputs, come together
+	Supplies   []*Supply
+	// Heat is what all amplifiers and mixers together leave where they stand.
+	Heat Heat
 	// TemperatureC is the conductors' temperature in °C; 20 when not stated.
 	TemperatureC float64
+
+	exposures map[string]*Exposure // by the name of the space
 }
 
 // Amplifier is an amplifier with what hangs on it.

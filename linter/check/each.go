@@ -133,6 +133,15 @@ func EachSpace(judge func(*Report, *schema.Space)) Judge {
 	}
 }
 
+// EachSupply asks it of every supply.
+func EachSupply(judge func(*Report, *analysis.Supply)) Judge {
+	return func(run *Run) {
+		for _, s := range run.System.Supplies {
+			ask(run, SupplySubject(s), func(r *Report) { judge(r, s) })
+		}
+	}
+}
+
 // JobSubject is the job as a whole.
 func JobSubject(s *analysis.System) Subject { return Subject{Span: s.Design.System.Header} }
 
@@ -149,6 +158,11 @@ func UnitSubject(u *schema.Unit) Subject {
 // SpaceSubject is a space.
 func SpaceSubject(s *schema.Space) Subject {
 	return Subject{Path: []Step{{"space", s.Name}}, Span: s.Header}
+}
+
+// SupplySubject is mains or standby power.
+func SupplySubject(s *analysis.Supply) Subject {
+	return Subject{Path: []Step{{"supply", s.Part.Name}}, Span: s.Part.Header}
 }
 
 // ChannelSubject is a power channel.
