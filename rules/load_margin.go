@@ -87,7 +87,7 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 	most := quantity.Power(below(rated, limit))
 	answer.Evidence(evidence...).
 		AtMost(fmt.Sprintf("at most %s (%s below %s)", most, limit, c.Rated.Value), float64(most), "W", limit).
-		At(c.Part.RatedPower.Span).Assumed(assumedShare(c)...)
+		At(readable(c.Part.RatedPower.Span)).Assumed(assumedShare(c)...)
 	for _, p := range c.Load.From {
 		answer.See(p.Span, p.Note)
 	}
