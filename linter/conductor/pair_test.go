@@ -1,0 +1,61 @@
+package conductor_test
+
+import (
+	"math"
+	"testing"
+
+	"loudlint/linter/conductor"
+)
+
+const metresPerFoot = 0.3048
+
+// Two-wire line, L' = (µ0/π)·arcosh(D/d): 0.480 µH/m for d 1.38 mm and D 2.5 mm (textbook formula, derived).
+func TestPairInductance(t *testing.T) {
+	t.Parallel()
+	got := conductor.PairInductance(1.38, 2.5)
+	within(t, "d 1.38 mm, D 2.5 mm", got, 0.480e-6, 2e-3)
+	span := conductor.TypicalPair()
+	if !(span.LeastHenry < got && got < span.MostHenry) {
+		t.Errorf("%g H/m is outside the span taken for two-core cable", got)
+	}
+	// The same from the flux between the wires where they are thin against their distance: (µ0/π)·ln(2D/d).
+	within(t, "thin wires", conductor.PairInductance(1, 100), 4e-7*math.Log(200), 1e-4)
+}
+
+// The span holds what is published of cable without a data sheet.
+func TestTypicalPair(t *testing.T) {
+	t.Parallel()
+	span := conductor.TypicalPair()
+	within := func(what string, perFoot, least, most float64) {
+		t.Helper()
+		perMetre := perFoot / metresPerFoot
+		if perMetre < least*0.99 || perMetre > most*1.01 {
+			t.Errorf("%s: %g per metre is outside %g to %g", what, perMetre, least, most)
+		}
+	}
+	// Lamp cord: encyclopaedia, "Speaker wire" (text seen in copies).
+	for _, henry := range []float64{0.1e-6, 0.2e-6} {
+		within("lamp cord, inductance", henry, span.LeastHenry, span.MostHenry)
+	}
+	for _, farad := range []float64{10e-12, 20e-12} {
+		within("lamp cord, capacitance", farad, span.LeastFarad, span.MostFarad)
+	}
+	// Measured samples: table in a loudspeaker owner's manual (read).
+	for _, sample := range []struct {
+		gauge                int
+		ohmFoot, farad, henr float64
+	}{
+		{12, 0.0033, 24e-12, 0.21e-6},
+		{14, 0.0048, 17e-12, 0.13e-6},
+		{16, 0.0079, 16e-12, 0.18e-6},
+		{18, 0.0128, 28e-12, 0.21e-6},
+	} {
+		within("sample, inductance", sample.henr, span.LeastHenry, span.MostHenry)
+		within("sample, capacitance", sample.farad, span.LeastFarad, span.MostFarad)
+		// Their loop resistance is that of the tables within 6 %.
+		loop := 2 * perKM(t, conductor.Conductor{IsAWG: true, AWG: sample.gauge}, 20) / 1000 * metresPerFoot
+		if math.Abs(sample.ohmFoot/loop-1) > 0.06 {
+			t.Errorf("%d AWG: %g ohm a foot, by the tables %g", sample.gauge, sample.ohmFoot, loop)
+		}
+	}
+}
