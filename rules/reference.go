@@ -33,13 +33,13 @@ What a check says replaces neither local codes nor licensed practice.
 		if len(g.Checks) == 0 {
 			continue
 		}
-		fmt.Fprintf(&b, "\n## %s\n\n| check | gravest | a finding means |\n| --- | --- | --- |\n", g.Title)
+		fmt.Fprintf(&b.Builder, "\n## %s\n\n| check | gravest | a finding means |\n| --- | --- | --- |\n", g.Title)
 		for _, c := range g.Checks {
 			severity := c.Severity.String()
 			if c.Off {
 				severity += ", off"
 			}
-			fmt.Fprintf(&b, "| [%s](#%s) | %s | %s |\n", c.ID, c.ID, severity, cell(c.Summary))
+			fmt.Fprintf(&b.Builder, "| [%s](#%s) | %s | %s |\n", c.ID, c.ID, severity, cell(c.Summary))
 		}
 	}
 	for _, c := range All() {
@@ -49,7 +49,7 @@ What a check says replaces neither local codes nor licensed practice.
 }
 
 func (b *reference) check(c *check.Check) {
-	fmt.Fprintf(b, "\n## %s\n\n*%s*\n\n%s\n", c.ID, c.Asks, c.Summary)
+	fmt.Fprintf(&b.Builder, "\n## %s\n\n*%s*\n\n%s\n", c.ID, c.Asks, c.Summary)
 	if c.Off {
 		b.WriteString("\nIt is off until criteria set a limit or a severity of it.\n")
 	}
@@ -66,23 +66,25 @@ func (b *reference) check(c *check.Check) {
 		if p.Basis != "" {
 			doc += "; " + p.Basis
 		}
-		fmt.Fprintf(b, "| `%s` | %s | %s | %s | %s |\n", p.Name, p.Unit.Format(p.Default), p.Unit.Format(p.Low), p.Unit.Format(p.High), cell(doc))
+		fmt.Fprintf(&b.Builder, "| `%s` | %s | %s | %s | %s |\n", p.Name, p.Unit.Format(p.Default), p.Unit.Format(p.Low), p.Unit.Format(p.High), cell(doc))
 	}
 	if len(c.Cautions) > 0 {
 		b.WriteByte('\n')
 	}
 	for _, caution := range c.Cautions {
-		fmt.Fprintf(b, "- Caution: %s\n", caution)
+		fmt.Fprintf(&b.Builder, "- Caution: %s\n", caution)
 	}
 	b.example("Fails", c.Failing)
 	b.example("Passes", c.Passing)
-	fmt.Fprintf(b, "\nSet for a job by:\n\n```hcl\n%s```\n", c.Criteria())
+	fmt.Fprintf(&b.Builder, "\nSet for a job by:\n\n```hcl\n%s```\n", c.Criteria())
 }
 
-func (b *reference) paragraph(title, text string) { fmt.Fprintf(b, "\n**%s:** %s\n", title, text) }
+func (b *reference) paragraph(title, text string) {
+	fmt.Fprintf(&b.Builder, "\n**%s:** %s\n", title, text)
+}
 
 func (b *reference) example(title string, e check.Example) {
-	fmt.Fprintf(b, "\n**%s:** %s\n\n```hcl\n%s\n```\n", title, e.Shows, strings.TrimRight(e.Design, "\n"))
+	fmt.Fprintf(&b.Builder, "\n**%s:** %s\n\n```hcl\n%s\n```\n", title, e.Shows, strings.TrimRight(e.Design, "\n"))
 }
 
 // cell writes text that can stand in a table.

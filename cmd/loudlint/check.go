@@ -150,7 +150,7 @@ func statusOf(r *linter.Result, gate string) int {
 func designsOf(arguments []string) ([]string, error) {
 	if len(arguments) == 0 {
 		if files, err := filepath.Glob("*" + schema.Ending); err != nil || len(files) == 0 {
-			return nil, &cli.Problem{
+			return nil, &cli.CallError{
 				Found: "No design is named, and the current folder is none: no file in it ends in " + schema.Ending + ".",
 				Hint:  "Name a file or a folder, as in loudlint check hall" + schema.Ending + ".",
 			}
@@ -160,7 +160,7 @@ func designsOf(arguments []string) ([]string, error) {
 	var paths []string
 	for _, a := range arguments {
 		if a == "" || a == "-" {
-			return nil, &cli.Problem{Found: fmt.Sprintf("%q is no design.", a), Hint: "A design is a file or a folder."}
+			return nil, &cli.CallError{Found: fmt.Sprintf("%q is no design.", a), Hint: "A design is a file or a folder."}
 		}
 		if a = filepath.Clean(a); !slices.Contains(paths, a) {
 			paths = append(paths, a)
@@ -175,7 +175,7 @@ func (c *checking) refuseOutput(paths []string) error {
 		return nil
 	}
 	if strings.HasSuffix(c.output, schema.Ending) || slices.ContainsFunc(paths, func(path string) bool { return sameFile(path, c.output) }) {
-		return &cli.Problem{Found: fmt.Sprintf("--output %s would write over a design.", c.output), Hint: "Give the result a name of its own."}
+		return &cli.CallError{Found: fmt.Sprintf("--output %s would write over a design.", c.output), Hint: "Give the result a name of its own."}
 	}
 	return nil
 }

@@ -25,7 +25,7 @@ func completionCommand(p *Process, program *cli.Program) *cli.Command {
 				return p.say(p.Out, func(w io.Writer) error { return writeOffer(w, program, arguments) })
 			}
 			if len(arguments) != 1 {
-				return p.misunderstood(&cli.Problem{Found: "One shell is to be named.", Hint: "It is one of bash, fish, zsh."}, "help completion")
+				return p.misunderstood(&cli.CallError{Found: "One shell is to be named.", Hint: "It is one of bash, fish, zsh."}, "help completion")
 			}
 			script, err := cli.Script(arguments[0])
 			if err != nil {

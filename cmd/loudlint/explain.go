@@ -37,7 +37,7 @@ func explainCommand(p *Process) *cli.Command {
 // checksNamed gives the checks of some names, in the order of these.
 func checksNamed(ids []string) ([]*check.Check, error) {
 	if len(ids) == 0 {
-		return nil, &cli.Problem{Found: "No check is named.", Hint: "A finding names its check, as in loudlint explain " + rules.All()[0].ID + "."}
+		return nil, &cli.CallError{Found: "No check is named.", Hint: "A finding names its check, as in loudlint explain " + rules.All()[0].ID + "."}
 	}
 	all := rules.All()
 	known := make([]string, len(all))

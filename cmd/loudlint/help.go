@@ -31,7 +31,7 @@ func helpCommand(p *Process, program *cli.Program) *cli.Command {
 				}
 				return p.say(p.Out, func(w io.Writer) error { return c.WriteHelp(w, name, page) })
 			}
-			return p.misunderstood(&cli.Problem{Found: "help takes one command at a time."}, "help")
+			return p.misunderstood(&cli.CallError{Found: "help takes one command at a time."}, "help")
 		},
 	}
 }

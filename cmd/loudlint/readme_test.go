@@ -148,7 +148,7 @@ func alike(shown []string, printed string) bool {
 		lines = nil
 	}
 	at, skipping := 0, false
-	for i := 0; i < len(shown); i++ {
+	for i := range shown {
 		if shown[i] == elision {
 			skipping = true
 			continue
@@ -184,7 +184,7 @@ func TestShowingsAreCompared(t *testing.T) {
 		{[]string{"a"}, "b\n", false},
 		{[]string{"a"}, "a\nb\n", false},
 		{[]string{"a", "b"}, "a\n", false},
-		{[]string{"a", "...", "c"}, "a\nb\nb\nc\n", true},
+		{[]string{"a", "...", "c"}, "a\nb\nd\nc\n", true},
 		{[]string{"a", "...", "c"}, "a\nc\n", true},
 		{[]string{"a", "...", "c"}, "a\nb\n", false},
 		{[]string{"a", "..."}, "a\nb\n", true},

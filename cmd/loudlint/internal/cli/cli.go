@@ -60,14 +60,14 @@ type Flag struct {
 	Set func(text string) error
 }
 
-// Problem is a call that cannot be understood.
-type Problem struct {
+// CallError is a call that cannot be understood.
+type CallError struct {
 	Found string // what was found, as a sentence
 	Hint  string // what may help, as a sentence; may be empty
 }
 
 // Error gives both sentences.
-func (p *Problem) Error() string { return strings.TrimSpace(p.Found + " " + p.Hint) }
+func (e *CallError) Error() string { return strings.TrimSpace(e.Found + " " + e.Hint) }
 
 // Switch declares a flag without value.
 func Switch(to *bool, name, doc string) *Flag {
@@ -78,7 +78,7 @@ func Switch(to *bool, name, doc string) *Flag {
 func Text(to *string, name, value, doc string) *Flag {
 	return &Flag{Name: name, Value: value, Doc: doc, Set: func(text string) error {
 		if text == "" {
-			return &Problem{Found: fmt.Sprintf("--%s has an empty value.", name)}
+			return &CallError{Found: fmt.Sprintf("--%s has an empty value.", name)}
 		}
 		*to = text
 		return nil
@@ -140,7 +140,7 @@ func Number(to *int, name, value, doc string, least, most int) *Flag {
 	return &Flag{Name: name, Value: value, Doc: doc, Offer: func() []Choice { return nil }, Set: func(text string) error {
 		n, err := strconv.Atoi(text)
 		if err != nil || n < least || n > most {
-			return &Problem{Found: fmt.Sprintf("--%s cannot be %q.", name, text), Hint: fmt.Sprintf("It is a whole number from %d to %d.", least, most)}
+			return &CallError{Found: fmt.Sprintf("--%s cannot be %q.", name, text), Hint: fmt.Sprintf("It is a whole number from %d to %d.", least, most)}
 		}
 		*to = n
 		return nil
@@ -149,9 +149,9 @@ func Number(to *int, name, value, doc string, least, most int) *Flag {
 
 // Unknown is the problem of a word that is none of those known, with the
 // nearest of them, or all when they are few and none is near.
-func Unknown(found, word string, known []string) *Problem {
+func Unknown(found, word string, known []string) *CallError {
 	const few = 8
-	p := &Problem{Found: found}
+	p := &CallError{Found: found}
 	if near := schema.Nearest(word, known); near != "" {
 		p.Hint = fmt.Sprintf("Did you mean %s?", near)
 	} else if len(known) > 0 && len(known) <= few {
@@ -187,12 +187,12 @@ func (p *Program) names() []string {
 }
 
 // NoCommand is the problem of a name that is no command.
-func (p *Program) NoCommand(name string) *Problem {
+func (p *Program) NoCommand(name string) *CallError {
 	if strings.HasPrefix(name, "-") {
-		return &Problem{Found: fmt.Sprintf("%s stands where a command is expected.", name), Hint: fmt.Sprintf("Flags follow the command, as in %s %s %s.", p.Name, p.Commands[0].Name, name)}
+		return &CallError{Found: fmt.Sprintf("%s stands where a command is expected.", name), Hint: fmt.Sprintf("Flags follow the command, as in %s %s %s.", p.Name, p.Commands[0].Name, name)}
 	}
 	if strings.ContainsAny(name, `/\.`) {
-		return &Problem{Found: fmt.Sprintf("%s stands where a command is expected.", name), Hint: fmt.Sprintf("Did you mean %s %s %s?", p.Name, p.Commands[0].Name, name)}
+		return &CallError{Found: fmt.Sprintf("%s stands where a command is expected.", name), Hint: fmt.Sprintf("Did you mean %s %s %s?", p.Name, p.Commands[0].Name, name)}
 	}
 	problem := Unknown(fmt.Sprintf("There is no command %q.", name), name, p.names())
 	return problem

@@ -74,7 +74,7 @@ func TestParse(t *testing.T) {
 	for _, test := range tests {
 		var got flags
 		arguments, err := commandFor(&got).Parse(strings.Fields(test.words))
-		if problem := new(cli.Problem); test.problem != "" {
+		if problem := new(cli.CallError); test.problem != "" {
 			if !errors.As(err, &problem) || !strings.Contains(err.Error(), test.problem) {
 				t.Errorf("%q: the error is %v, want %q", test.words, err, test.problem)
 			}

@@ -11,7 +11,7 @@ var ErrHelp = errors.New("help was asked for")
 
 // Parse sets the flags of a command from the words behind its name, and gives
 // those that are none: flags and arguments may be mixed, and behind "--" every
-// word is an argument. The error is ErrHelp or a *Problem.
+// word is an argument. The error is ErrHelp or a *CallError.
 func (c *Command) Parse(words []string) ([]string, error) {
 	var arguments []string
 	for len(words) > 0 {
@@ -37,7 +37,7 @@ func (c *Command) Parse(words []string) ([]string, error) {
 
 func (c *Command) admit(arguments []string) ([]string, error) {
 	if c.Arguments == "" && len(arguments) > 0 {
-		return nil, &Problem{Found: fmt.Sprintf("%s takes no arguments, and there is %q.", c.Name, arguments[0])}
+		return nil, &CallError{Found: fmt.Sprintf("%s takes no arguments, and there is %q.", c.Name, arguments[0])}
 	}
 	return arguments, nil
 }
@@ -51,10 +51,10 @@ func (c *Command) set(word string, rest []string) ([]string, error) {
 		known := append(c.flagNames(), "--help")
 		return nil, Unknown(fmt.Sprintf("%s has no flag %s.", c.Name, name), "--"+strings.TrimLeft(name, "-"), known)
 	case f.Value == "" && joined:
-		return nil, &Problem{Found: fmt.Sprintf("%s takes no value.", name), Hint: fmt.Sprintf("Write %s alone, or leave it out.", name)}
+		return nil, &CallError{Found: fmt.Sprintf("%s takes no value.", name), Hint: fmt.Sprintf("Write %s alone, or leave it out.", name)}
 	case f.Value != "" && !joined:
 		if len(rest) == 0 || strings.HasPrefix(rest[0], "--") {
-			return nil, &Problem{Found: fmt.Sprintf("%s has no value.", name), Hint: fmt.Sprintf("It is written %s %s.", name, f.Value)}
+			return nil, &CallError{Found: fmt.Sprintf("%s has no value.", name), Hint: fmt.Sprintf("It is written %s %s.", name, f.Value)}
 		}
 		value, rest = rest[0], rest[1:]
 	}
