@@ -2,27 +2,37 @@ module loudlint
 
 go 1.26
 
+// In the command.
 require (
+	// Where characters as a reader sees them end: columns and widths. The HCL library brings it.
+	github.com/apparentlymart/go-textseg/v15 v15.0.0
+	// Colours on every terminal, Windows too.
 	github.com/fatih/color v1.19.0
+	// The syntax of designs: parser, expressions, templates. Types of both stop at schema.
+	github.com/hashicorp/hcl/v2 v2.25.0
+	github.com/zclconf/go-cty v1.20.0
+	// Whether standard output is a terminal, and how wide.
+	golang.org/x/term v0.41.0
+	// Characters that are two columns wide.
 	golang.org/x/text v0.31.0
 )
 
+// In tests only.
 require (
-	github.com/rogpeppe/go-internal v1.16.0 // indirect
-	golang.org/x/term v0.41.0 // indirect
+	// Differences that can be read.
+	github.com/google/go-cmp v0.7.0
+	// Scripts that call the command as a process.
+	github.com/rogpeppe/go-internal v1.16.0
+	// SARIF against its published schema.
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 )
 
 require (
 	github.com/agext/levenshtein v1.2.1 // indirect
-	github.com/apparentlymart/go-textseg/v15 v15.0.0 // indirect
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect
-	github.com/google/go-cmp v0.7.0 // indirect
-	github.com/hashicorp/hcl/v2 v2.25.0 // indirect
 	github.com/mattn/go-colorable v0.1.14 // indirect
 	github.com/mattn/go-isatty v0.0.20 // indirect
 	github.com/mitchellh/go-wordwrap v1.0.1 // indirect
-	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
-	github.com/zclconf/go-cty v1.20.0 // indirect
 	golang.org/x/mod v0.29.0 // indirect
 	golang.org/x/sync v0.18.0 // indirect
 	golang.org/x/sys v0.42.0 // indirect
