@@ -14,8 +14,16 @@ func Groups() []Group {
 	return []Group{
 		{"Loading", []*check.Check{
 			LoadMargin,
+			ZoneLoad,
+			ImpedanceFloor,
+			LineVoltage,
+			LoudspeakerOverdriven,
+			TapSetting,
+			OutputSharing,
 		}},
-		{"Cable", []*check.Check{}},
+		{"Cable", []*check.Check{
+			CableLoss,
+		}},
 		{"Inputs and the signal chain", []*check.Check{
 			PriorityWired,
 			MonoSum,

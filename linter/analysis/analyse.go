@@ -12,7 +12,7 @@ func Analyse(design *schema.Design, workers int) *System {
 	lines := s.connect()
 	parallel.Do(len(lines), workers, func(i int) { s.solveLine(lines[i]) })
 	for _, o := range s.Outputs {
-		s.solveOutput(o)
+		o.addLines()
 	}
 	for _, c := range s.Channels {
 		c.addLoads()

@@ -29,6 +29,7 @@ type builder struct {
 	wayMetres []float64 // per node: the cable from the node before
 	wayCable  []int32   // per node: which of cables that is, noCable for none
 	places    []place   // what hangs on the line, in walking order
+	controls  []control // its attenuators one by one, in walking order
 
 	cables  []cableFigures
 	cableAt map[string]int32
@@ -64,6 +65,13 @@ type place struct {
 	run    *Run           // nil for what is no loudspeaker
 	device *schema.Placement
 	in     []ordinal // the runs it stands inside, outermost first
+}
+
+// control is one attenuator in the network: the node its input is at.
+type control struct {
+	of   *Attenuator
+	node circuit.Node
+	in   []ordinal // the runs it stands inside, its own included
 }
 
 // ordinal is which member of an enclosing run something stands in.
@@ -184,6 +192,7 @@ func (b *builder) enclosing(p *schema.Placement, devices []schema.Device, at pos
 		if a != nil {
 			fader.Count++
 			inside.behind = append(slices.Clip(slices.Clone(at.behind)), fader)
+			b.controls = append(b.controls, control{of: fader, node: at.node, in: inside.in})
 			inside.node = b.attenuator(a, at.node)
 		}
 		b.chain(devices, inside)
@@ -392,8 +401,11 @@ func (b *builder) loudspeakers(part *schema.Loudspeaker, at position) circuit.No
 		return node
 	}
 	spacing, cable := b.spacing("loudspeaker", &part.Placement), b.cable(at.cable)
-	if !draws {
-		return node // where the run ends does not matter: nothing is worked out
+	if !draws { // nothing hangs there, and the cable goes on all the same
+		for range p.count {
+			node = b.leg(node, spacing, at.cable)
+		}
+		return node
 	}
 	chain := b.net.Chain(node, p.count, b.legOf(cable, float64(spacing)), load.load)
 	if chain.Last < 0 {

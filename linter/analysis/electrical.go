@@ -61,6 +61,10 @@ func (o *Output) owner() string {
 // lowImpedanceVolts is √(rated power × impedance it is rated into).
 func (o *Output) lowImpedanceVolts() Figure[quantity.Voltage] {
 	f := Figure[quantity.Voltage]{}
+	if o.Amplifier == nil {
+		f.Missing = []Missing{{What: "amplifier", Part: o.owner(), Where: o.Part.Header, Write: `amplifier = "…"`}}
+		return f
+	}
 	if o.Channel == nil {
 		f.Missing = []Missing{{What: "power channel of the output", Part: o.owner(), Where: o.Part.Header, Write: `channel = "Main"`}}
 		return f
@@ -130,14 +134,14 @@ func (r *Run) settle(b *builder) {
 }
 
 // loadMissing is what keeps the watts of a line from being known.
-func (b *builder) loadMissing() []Missing { return MergeMissing(b.unknown, b.voltsMissing()) }
+func (b *builder) loadMissing() []Missing { return MergeMissing(b.unknown, b.line.VoltsMissing()) }
 
-// voltsMissing is what keeps the voltage at the amplifier from being known.
-func (b *builder) voltsMissing() []Missing {
-	if b.line.Output == nil {
-		return []Missing{b.line.outputMissing()}
+// VoltsMissing is what keeps the voltage at the amplifier from being known.
+func (l *Line) VoltsMissing() []Missing {
+	if l.Output == nil {
+		return []Missing{l.outputMissing()}
 	}
-	return b.line.Output.Volts.Missing
+	return l.Output.Volts.Missing
 }
 
 // sourceVolts is the voltage at the amplifier at full output, 0 when it is not
@@ -170,7 +174,7 @@ func (b *builder) impedanceMissing() []Missing {
 	if b.line.Output != nil && b.kind != UnknownOutput {
 		return b.unknown
 	}
-	return MergeMissing(b.unknown, b.voltsMissing())
+	return MergeMissing(b.unknown, b.line.VoltsMissing())
 }
 
 // empty tells that nothing draws current; a network that refused what was to be
@@ -322,7 +326,7 @@ func (l *Line) CountPast(limit quantity.Percent) int {
 func (l *Line) take(b *builder) {
 	l.sees = b
 	volts := b.sourceVolts()
-	missing := MergeMissing(b.voltsMissing())
+	missing := l.VoltsMissing()
 	for _, r := range l.Runs {
 		r.Delivered = Figure[quantity.Power]{From: r.Each.From, Missing: MergeMissing(r.Each.Missing, missing)}
 	}
@@ -453,9 +457,9 @@ func sizeText(old *schema.Cable, w conductor.Conductor) string {
 	return c.String()
 }
 
-// solveOutput puts the lines of an output together: an ideal source feeds each
+// addLines puts the lines of an output together: an ideal source feeds each
 // as if it were alone.
-func (s *System) solveOutput(o *Output) {
+func (o *Output) addLines() {
 	var all sum
 	for _, l := range o.Lines {
 		all.addAll(l.sum.terms)

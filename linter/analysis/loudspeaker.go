@@ -20,7 +20,7 @@ func (b *builder) loudspeaker(part *schema.Loudspeaker) *speakerLoad {
 	b.loads[part] = l
 	switch {
 	case part.Tap.Set() && part.Tap.V <= 0:
-		l.idle = true
+		l.idle, l.tap.Off = true, true
 		l.term = term{text: part.Tap.Text, from: part.Tap.Span}
 	case part.Tap.Set():
 		b.tapped(l, part)
@@ -90,7 +90,7 @@ func (b *builder) tapped(l *speakerLoad, part *schema.Loudspeaker) {
 	l.term.ohm = quantity.Resistance(l.ohm()).String()
 	volts := b.sourceVolts()
 	if volts == 0 {
-		l.unfed = b.voltsMissing()
+		l.unfed = b.line.VoltsMissing()
 		l.term.watts, l.watts = 0, 0
 		return
 	}
@@ -162,14 +162,14 @@ func TapLists(part *schema.Loudspeaker) []TapList {
 	return all
 }
 
-// tapTolerance is how far a written tap may be from the list's: data sheets
+// TapTolerance is how far a written tap may be from the list's: data sheets
 // round 0.625 W to 0.62 or 0.63 W.
-const tapTolerance = 0.02
+const TapTolerance = 0.02
 
 // Find gives the tap of the list that a written power means, within 2 %.
 func (t TapList) Find(tap quantity.Power) (quantity.Power, bool) {
 	for _, v := range t.List.Items {
-		if quantity.AtMost(math.Abs(float64(tap-v.V)), tapTolerance*float64(v.V)) {
+		if quantity.AtMost(math.Abs(float64(tap-v.V)), TapTolerance*float64(v.V)) {
 			return v.V, true
 		}
 	}
@@ -200,7 +200,7 @@ func (b *builder) direct(l *speakerLoad, part *schema.Loudspeaker) {
 	}
 	volts := b.sourceVolts()
 	if volts == 0 {
-		l.unfed = b.voltsMissing()
+		l.unfed = b.line.VoltsMissing()
 		return
 	}
 	l.watts = volts * volts / l.ohm()

@@ -191,7 +191,10 @@ type Run struct {
 type Tap struct {
 	// Direct tells that it is connected without a transformer.
 	Direct bool
-	// Marked is the voltage its tap is marked for; 0 when Direct or not known.
+	// Off tells that its tap is 0 W: it is switched off.
+	Off bool
+	// Marked is the voltage its tap is marked for; 0 when Direct, Off or not
+	// known.
 	Marked quantity.Voltage
 	// MarkedFrom is where that voltage comes from: tap_for, the line's output,
 	// or the model's list of taps.

@@ -1,0 +1,17 @@
+# The thin cable is on a branch: the line's own cable does not help.
+amplifier "Rack" { rated_power = "240 W" }
+line "Yard" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 2.5 mm2" # expect fail warning: from "Gate" && 10 m of 2 x 2.5 mm2: 7.98 ohm/km && 100 m of 2 x 0.5 mm2: 39 ohm/km && remedy (computed) Use 2 x 0.75 mm2 or thicker for every leg
+  home_run  = "10 m"
+  loudspeaker "Horn" { tap = "10 W" }
+  branch "Gate way" {
+    leg   = "0 m"
+    cable = "2 x 0.5 mm2"
+    loudspeaker "Gate" {
+      leg = "100 m"
+      tap = "150 W"
+    }
+  }
+}
