@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"maps"
 	"strconv"
 
 	"loudlint/schema/quantity"
@@ -60,10 +61,7 @@ func DefaultLimits(c *Check) Limits {
 
 // With gives a copy in which one parameter is set.
 func (l Limits) With(set Limit) Limits {
-	next := Limits{values: make(map[string]Limit, len(l.values))}
-	for name, v := range l.values {
-		next.values[name] = v
-	}
+	next := Limits{values: maps.Clone(l.values)}
 	next.values[set.Param.Name] = set
 	return next
 }
@@ -103,8 +101,9 @@ func (u Unit) Format(value float64) string {
 		return quantity.Significant(value, 6)
 	case Switch:
 		return strconv.FormatBool(value >= 0.5)
+	default:
+		return quantity.Significant(value, 6) + " " + string(u)
 	}
-	return quantity.Significant(value, 6) + " " + string(u)
 }
 
 // Parse reads a value of a parameter as it is written in criteria. A plain
@@ -126,8 +125,6 @@ func (u Unit) Parse(text string, quoted bool) (float64, error) {
 			return 1, nil
 		}
 		return 0, nil
-	}
-	switch u {
 	case Percent:
 		return parsed(quantity.ParsePercent(text))
 	case Decibel:

@@ -335,11 +335,9 @@ func (n *Network) addNode(parent Node, leg Leg, attenuator int32) Node {
 }
 
 func (n *Network) addLoad(at Node, l Load, inString int32) LoadID {
-	curve, value := int32(-1), 0.0
+	curve, value := int32(-1), l.ohm()
 	if l.Curve != nil {
 		curve, value = n.indexOf(l.Curve), l.scale()
-	} else {
-		value = l.ohm()
 	}
 	n.loadNode = append(n.loadNode, at)
 	n.loadOhm = append(n.loadOhm, value)

@@ -62,7 +62,7 @@ func (r reading) badNumber(from, to int, bad fault) error {
 		return r.fail(from, to, "a number with spaces in it", expected, r.write(from, to, joined))
 	case faultExponent:
 		hint := ""
-		if value, err := strconv.ParseFloat(strings.TrimPrefix(plainMinus(number), "+"), 64); err == nil && r.bounded(value) {
+		if value, err := strconv.ParseFloat(strings.TrimPrefix(plainMinus(number), "+"), 64); err == nil && readable(value) {
 			hint = r.write(from, to, strconv.FormatFloat(value, 'f', -1, 64))
 		}
 		return r.fail(from, to, "a number with an exponent", expected, hint)
@@ -82,8 +82,8 @@ func (r reading) badNumber(from, to int, bad fault) error {
 	return r.missingNumber(from, to)
 }
 
-// bounded tells whether a value written plainly stays readable.
-func (r reading) bounded(value float64) bool { return value > -1e12 && value < 1e12 }
+// readable tells whether a value written plainly stays readable.
+func readable(value float64) bool { return value > -1e12 && value < 1e12 }
 
 // plainMinus puts a hyphen for every accepted minus.
 func plainMinus(number string) string {

@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -230,10 +231,8 @@ func (s *scale) unit(name string) *unit {
 	}
 	name = plainSpaces(name)
 	for i := range s.units {
-		for _, other := range s.units[i].also {
-			if other == name {
-				return &s.units[i]
-			}
+		if slices.Contains(s.units[i].also, name) {
+			return &s.units[i]
 		}
 	}
 	for i := range s.units {
@@ -269,9 +268,9 @@ func plainSpaces(name string) string {
 }
 
 func (s *scale) unitNames() []string {
-	names := make([]string, len(s.units))
+	names := make([]string, 0, len(s.units)+1)
 	for i := range s.units {
-		names[i] = s.units[i].name
+		names = append(names, s.units[i].name)
 	}
 	if s.gauges {
 		names = append(names, "AWG")
