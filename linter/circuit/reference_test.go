@@ -83,7 +83,7 @@ func TestPublishedLines(t *testing.T) {
 			}
 		})
 	}
-	for _, id := range strings.FieldsSeq("TV1 TV2 TV3 TV4 TV5 TV6 TV7 W1 W3 W4 W5 W6 W7 W8 W9 W10 W11") {
+	for id := range strings.FieldsSeq("TV1 TV2 TV3 TV4 TV5 TV6 TV7 W1 W3 W4 W5 W6 W7 W8 W9 W10 W11") {
 		if !seen[id] {
 			t.Errorf("example %s is missing", id)
 		}
