@@ -56,6 +56,8 @@ func (s *System) TypicalModels() []TypicalUse {
 	for _, u := range found {
 		all = append(all, *u)
 	}
-	slices.SortFunc(all, func(a, b TypicalUse) int { return cmp.Or(source.Compare(a.First, b.First), cmp.Compare(a.Name, b.Name)) })
+	slices.SortFunc(all, func(a, b TypicalUse) int {
+		return cmp.Or(source.Compare(a.First, b.First), cmp.Compare(a.Name, b.Name))
+	})
 	return all
 }
