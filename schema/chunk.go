@@ -158,8 +158,10 @@ func (c *cutter) endLine(next hcl.Pos) {
 		return
 	}
 	size := c.size
-	if depth > 0 && !c.open[depth-1].split {
-		size *= 2 // rather wait for the block to end
+	for _, o := range c.open {
+		if !o.split {
+			size += c.size // rather wait for the block to end
+		}
 	}
 	if next.Byte-c.start.Byte < size {
 		return

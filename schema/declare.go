@@ -26,7 +26,8 @@ type block[T any] struct {
 	// the reason.
 	notModelled map[string]string
 
-	index map[string]int
+	index  map[string]int
+	needed []int // the attributes that are required
 }
 
 // label says what stands in quotes after the name of a block.
@@ -72,6 +73,9 @@ func (b *block[T]) seal() *block[T] {
 			panic("schema: block " + b.name + " declares " + a.name + " twice")
 		}
 		b.index[a.name] = i
+		if a.required {
+			b.needed = append(b.needed, i)
+		}
 	}
 	return b
 }
@@ -148,13 +152,13 @@ func amount[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) 
 // amounts declares a list of figures with units.
 func amounts[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *List[Q], doc string, options ...option) attribute[T] {
 	o := gather(options)
-	takes := fmt.Sprintf("a list of figures, such as [%q, %q]", dimension.Example, dimension.Example)
+	takes, each := fmt.Sprintf("a list of figures, such as [%q, %q]", dimension.Example, dimension.Example), aFigure(dimension)
 	if o.example != "" {
 		takes = "a list of figures, such as " + o.example
 	}
 	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: orText(o.example, fmt.Sprintf("[%q, %q]", dimension.Example, dimension.Example))}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
-		if l, ok := readAmounts(d, expr, dimension, takes, o.count); ok {
+		if l, ok := readAmounts(d, expr, dimension, takes, each, o.count); ok {
 			*at(to) = l
 		}
 	}
@@ -167,6 +171,8 @@ func readAmount[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity
 	plain, isPlain := plainText(expr)
 	if isPlain {
 		v.Text = plain
+	} else if filled, ok := d.filledText(expr); ok {
+		v.Text = filled
 	} else {
 		c, ok := d.evaluate(expr, takes)
 		if !ok {
@@ -209,7 +215,13 @@ func (d *decoder) refuseAmount(span source.Span, plain bool, err error, takes st
 	d.refuse(span, "Found "+q.Found+".", expected+".", "")
 }
 
-func readAmounts[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity.Dimension[Q], takes string, count int) (List[Q], bool) {
+// aFigure says what a figure of the dimension is.
+func aFigure[Q any](dimension quantity.Dimension[Q]) string {
+	return fmt.Sprintf("%s, such as %q", withArticle(dimension.Name), dimension.Example)
+}
+
+// readAmounts reads a list of figures; count is how many, 0 for any.
+func readAmounts[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity.Dimension[Q], takes, each string, count int) (List[Q], bool) {
 	items, span, ok := d.items(expr, takes)
 	l := List[Q]{Span: span}
 	if !ok {
@@ -221,7 +233,7 @@ func readAmounts[Q any](d *decoder, expr hclsyntax.Expression, dimension quantit
 	}
 	l.Items = make([]Value[Q], 0, len(items))
 	for _, item := range items {
-		v, good := readAmount(d, item, dimension, fmt.Sprintf("%s, such as %q", withArticle(dimension.Name), dimension.Example))
+		v, good := readAmount(d, item, dimension, each)
 		ok = ok && good
 		l.Items = append(l.Items, v)
 	}
@@ -337,6 +349,9 @@ func words[T any](name string, permitted []string, at func(*T) *List[string], do
 func (d *decoder) permitted(v Value[string], words []string) bool {
 	if words == nil || slices.Contains(words, v.Text) {
 		return true
+	}
+	if d.full() {
+		return false
 	}
 	near := nearest(v.Text, words)
 	if near != "" {
@@ -532,7 +547,7 @@ func (b *block[T]) decodeHeader(d *decoder, part *Part, hb *hclsyntax.Block) boo
 		return false
 	case len(hb.Labels) == 1:
 		part.Name, part.NameSpan = hb.Labels[0], d.span(hb.LabelRanges[0])
-		if strings.Contains(part.NameSpan.Text(), "${") && !strings.Contains(part.NameSpan.Text(), "$${") {
+		if strings.Contains(part.Name, "${") && !strings.Contains(part.NameSpan.Text(), "$${") {
 			d.refuse(part.NameSpan, "A name holds \"${\".", "Names are plain: other parts refer to them by the same text.", "")
 			return false
 		}
@@ -542,19 +557,18 @@ func (b *block[T]) decodeHeader(d *decoder, part *Part, hb *hclsyntax.Block) boo
 }
 
 func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header source.Span) {
-	for name, a := range body.Attributes {
-		i, ok := b.index[name]
+	for _, a := range d.inOrder(body.Attributes) {
+		i, ok := b.index[a.Name]
 		if !ok {
-			d.unknownAttribute(name, d.span(a.NameRange), b.name, b.attributeNames(), b.childNames(), b.notModelled)
+			d.unknownAttribute(a.Name, d.span(a.NameRange), b.name, b.attributeNames(), b.childNames(), b.notModelled)
 			continue
 		}
 		b.attributes[i].read(d, t, a.Expr)
 	}
-	for i := range b.attributes {
-		if a := &b.attributes[i]; a.required {
-			if _, ok := body.Attributes[a.name]; !ok {
-				d.refuse(header, fmt.Sprintf("This %s does not say its %s.", b.name, a.name), fmt.Sprintf("It needs %s = %s.", a.name, a.example), "")
-			}
+	for _, i := range b.needed {
+		a := &b.attributes[i]
+		if _, ok := body.Attributes[a.name]; !ok {
+			d.refuse(header, fmt.Sprintf("This %s does not say its %s.", b.name, a.name), fmt.Sprintf("It needs %s = %s.", a.name, a.example), "")
 		}
 	}
 	for _, inner := range body.Blocks {
@@ -608,6 +622,9 @@ func inherit[T any](attributes []attribute[T], to, from *T, skip ...string) []Ov
 }
 
 func (d *decoder) unknownAttribute(name string, span source.Span, in string, attributes, children []string, refused map[string]string) {
+	if d.full() {
+		return
+	}
 	if reason, ok := refused[name]; ok {
 		d.refuse(span, fmt.Sprintf("%s is not modelled.", name), reason, "")
 		return
@@ -620,6 +637,9 @@ func (d *decoder) unknownAttribute(name string, span source.Span, in string, att
 }
 
 func (d *decoder) unknownBlock(hb *hclsyntax.Block, in string, children, attributes []string, refused map[string]string) {
+	if d.full() {
+		return
+	}
 	span := d.span(hb.TypeRange)
 	if reason, ok := refused[hb.Type]; ok {
 		d.refuse(span, fmt.Sprintf("%s is not modelled.", hb.Type), reason, "")

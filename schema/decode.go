@@ -3,6 +3,7 @@ package schema
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -22,16 +23,33 @@ type decoder struct {
 	given    *givenNames
 	problems []Problem
 	refs     []reference
+	ordered  []*hclsyntax.Attribute // see inOrder
 }
 
 func (d *decoder) span(r hcl.Range) source.Span {
 	return source.Span{File: d.file, Start: int32(r.Start.Byte), End: int32(r.End.Byte)}
 }
 
+// full tells that no more problems are kept, so that none need be worded.
+func (d *decoder) full() bool { return len(d.problems) >= MaxProblems }
+
 func (d *decoder) problem(p Problem) {
-	if len(d.problems) < MaxProblems {
+	if !d.full() {
 		d.problems = append(d.problems, p)
 	}
+}
+
+// inOrder gives attributes as they are written, so that what comes of them never
+// hangs on the order of a map. The slice serves until the next call.
+func (d *decoder) inOrder(attributes hclsyntax.Attributes) []*hclsyntax.Attribute {
+	d.ordered = d.ordered[:0]
+	for _, a := range attributes {
+		d.ordered = append(d.ordered, a)
+	}
+	slices.SortFunc(d.ordered, func(a, b *hclsyntax.Attribute) int {
+		return a.NameRange.Start.Byte - b.NameRange.Start.Byte
+	})
+	return d.ordered
 }
 
 func (d *decoder) refuse(span source.Span, found, expected, nearest string) {
@@ -42,6 +60,8 @@ func (d *decoder) refuse(span source.Span, found, expected, nearest string) {
 func (d *decoder) text(expr hclsyntax.Expression, what string) (Value[string], bool) {
 	v := Value[string]{Span: d.span(expr.Range())}
 	if t, ok := plainText(expr); ok {
+		v.Text = t
+	} else if t, ok := d.filledText(expr); ok {
 		v.Text = t
 	} else {
 		c, ok := d.evaluate(expr, what)
@@ -79,6 +99,39 @@ func plainText(expr hclsyntax.Expression) (string, bool) {
 		return "", false
 	}
 	return l.Val.AsString(), true
+}
+
+// filledText gives the text of a template in which nothing but given values
+// stands, the other form that thousands of attributes may have, without working
+// it out anew each time.
+func (d *decoder) filledText(expr hclsyntax.Expression) (string, bool) {
+	t, ok := expr.(*hclsyntax.TemplateExpr)
+	if !ok || d.given == nil || len(t.Parts) > MaxTemplateParts/2 {
+		return "", false
+	}
+	var b strings.Builder
+	for _, part := range t.Parts {
+		switch p := part.(type) {
+		case *hclsyntax.LiteralValueExpr:
+			if p.Val.Type() != cty.String {
+				return "", false
+			}
+			b.WriteString(p.Val.AsString())
+		case *hclsyntax.ScopeTraversalExpr:
+			if p.Traversal.RootName() != "given" || len(p.Traversal) != 2 {
+				return "", false
+			}
+			attr, ok := p.Traversal[1].(hcl.TraverseAttr)
+			text, known := d.given.texts[attr.Name]
+			if !ok || !known {
+				return "", false
+			}
+			b.WriteString(text)
+		default:
+			return "", false
+		}
+	}
+	return cty.NormalizeString(b.String()), true
 }
 
 // fitText refuses texts that are too long or hold characters that would do

@@ -274,6 +274,7 @@ func meterImpedance[T any](name string, at func(*T) *Value[Impedance], doc strin
 // outline declares a list of corners.
 func outline[T any](name string, at func(*T) *[]List[quantity.Length], doc string) attribute[T] {
 	takes := `a list of corners, such as [["0 m", "0 m"], ["9 m", "0 m"], ["9 m", "7 m"]]`
+	each := aFigure(quantity.Lengths)
 	a := attribute[T]{name: name, doc: doc, takes: takes, example: `[["0 m", "0 m"], ["9 m", "0 m"], ["9 m", "7 m"]]`}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		items, span, ok := d.items(expr, takes)
@@ -286,7 +287,7 @@ func outline[T any](name string, at func(*T) *[]List[quantity.Length], doc strin
 		}
 		var corners []List[quantity.Length]
 		for _, item := range items {
-			l, good := readAmounts(d, item, quantity.Lengths, "two lengths, along and across", 2)
+			l, good := readAmounts(d, item, quantity.Lengths, "two lengths, along and across", each, 2)
 			ok = ok && good
 			corners = append(corners, l)
 		}
@@ -321,7 +322,7 @@ func (d *decoder) limit(b *block[Limit], hb *hclsyntax.Block) (*Limit, bool) {
 	if !b.decodeHeader(d, &l.Part, hb) {
 		return nil, false
 	}
-	for _, a := range attributesInOrder(hb.Body) {
+	for _, a := range d.inOrder(hb.Body.Attributes) {
 		c, ok := d.evaluate(a.Expr, "a limit, such as \"10 %\"")
 		if !ok {
 			continue

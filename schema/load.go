@@ -185,18 +185,24 @@ func fileNames(entries []fs.DirEntry) []string {
 // given together, in the order of their places; the design is nil when there is
 // any.
 func Read(name string, files []*source.File, options Options) (*Design, []Problem) {
+	return readInPieces(name, files, options, pieceBytes)
+}
+
+// readInPieces reads a design; files longer than size are parsed in pieces of
+// about that many bytes.
+func readInPieces(name string, files []*source.File, options Options, size int) (*Design, []Problem) {
 	own := slices.Clone(files)
 	slices.SortFunc(own, func(a, b *source.File) int { return strings.Compare(a.Name, b.Name) })
 	options.Open = openOnce(options.Open)
-	whole := map[*source.File]bool{}
+	c := cutting{size: size, workers: options.Workers, whole: map[*source.File]bool{}}
 	for {
-		sections, used, problems := readFirstSections(own, whole, options)
+		sections, used, problems := readFirstSections(own, c, options)
 		givens, more := readGivens(sections)
 		problems = append(problems, more...)
 		fragments, doubtful := readFragments(sections, givens, options.Workers)
 		if len(doubtful) > 0 { // rare: a large file with an error in its syntax
 			for _, f := range doubtful {
-				whole[f] = true
+				c.whole[f] = true
 			}
 			continue
 		}
@@ -256,14 +262,14 @@ func readFragments(sections []*section, givens *givenNames, workers int) (fragme
 
 // readFirstSections divides the files of a design, and those they use, each
 // once, into sections, and parses those sections that come first.
-func readFirstSections(own []*source.File, whole map[*source.File]bool, options Options) (all []*section, used []*source.File, problems []Problem) {
+func readFirstSections(own []*source.File, c cutting, options Options) (all []*section, used []*source.File, problems []Problem) {
 	seen := map[string]bool{}
 	for _, f := range own {
 		seen[f.Name] = true
 	}
 	files := own
 	for depth := 0; len(files) > 0; depth++ {
-		sections := sectionsOf(files, whole, depth > 0, options.Workers)
+		sections := c.sections(files, depth > 0)
 		all = append(all, sections...)
 		var first []*section
 		for _, s := range sections {

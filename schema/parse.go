@@ -1,7 +1,6 @@
 package schema
 
 import (
-	"cmp"
 	"maps"
 	"slices"
 
@@ -69,7 +68,7 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 	}
 	d := &decoder{file: s.file, given: givens}
 	x := theDialect()
-	for _, a := range attributesInOrder(s.body) {
+	for _, a := range d.inOrder(s.body.Attributes) {
 		d.refuse(d.span(a.NameRange), a.Name+" stands outside any block.", "Every value stands inside the braces of the part it belongs to.", "")
 	}
 	for _, b := range s.body.Blocks {
@@ -91,22 +90,26 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 	return f
 }
 
-// attributesInOrder gives the attributes of a body as they are written.
-func attributesInOrder(body *hclsyntax.Body) []*hclsyntax.Attribute {
-	all := make([]*hclsyntax.Attribute, 0, len(body.Attributes))
-	for _, a := range body.Attributes {
-		all = append(all, a)
-	}
-	slices.SortFunc(all, func(a, b *hclsyntax.Attribute) int {
-		return cmp.Compare(a.NameRange.Start.Byte, b.NameRange.Start.Byte)
-	})
-	return all
-}
-
 // givenNames are the names that expressions may use: those of the given blocks.
 type givenNames struct {
 	all     []string // sorted
 	context *hcl.EvalContext
+	texts   map[string]string // how their values read in a text
+}
+
+// newGivenNames prepares values for use.
+func newGivenNames(values map[string]cty.Value) *givenNames {
+	g := &givenNames{
+		all:     slices.Sorted(maps.Keys(values)),
+		context: givenContext(values),
+		texts:   make(map[string]string, len(values)),
+	}
+	for name, v := range values {
+		if v.IsWhollyKnown() && !v.IsNull() {
+			g.texts[name] = plainly(v)
+		}
+	}
+	return g
 }
 
 // has tells that a given block sets the name.
@@ -158,7 +161,7 @@ func readGivens(all []*section) (*givenNames, []Problem) {
 		for _, name := range g.uses {
 			used[name] = values[name]
 		}
-		d := &decoder{file: g.file, given: &givenNames{names, givenContext(used)}}
+		d := &decoder{file: g.file, given: &givenNames{all: names, context: givenContext(used)}}
 		values[g.attr.Name] = d.givenValue(g.attr.Expr)
 		problems = append(problems, d.problems...)
 		for _, user := range users[g.attr.Name] {
@@ -174,7 +177,7 @@ func readGivens(all []*section) (*givenNames, []Problem) {
 			problems = append(problems, d.problems...)
 		}
 	}
-	return &givenNames{slices.Sorted(maps.Keys(values)), givenContext(values)}, problems
+	return newGivenNames(values), problems
 }
 
 // collectGivens lists the values of all given blocks.
@@ -197,7 +200,7 @@ func collectGivens(all []*section) ([]*given, []Problem) {
 			for _, inner := range b.Body.Blocks {
 				d.refuse(d.span(inner.TypeRange), "given holds values only.", "Here stands a name, an equals sign and a number or text.", "")
 			}
-			for _, a := range attributesInOrder(b.Body) {
+			for _, a := range d.inOrder(b.Body.Attributes) {
 				span := d.span(a.NameRange)
 				if before, twice := first[a.Name]; twice {
 					d.problem(Problem{Span: span, Found: "given." + a.Name + " is set twice.", Expected: "Each name is set once in all files of a design.", Related: []Place{{before, "first set here"}}})

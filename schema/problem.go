@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"loudlint/schema/source"
 )
@@ -64,7 +65,24 @@ func nearest(name string, candidates []string) string {
 
 // fold makes names comparable that differ only in case or spaces.
 func fold(name string) string {
-	return strings.ToLower(strings.Join(strings.Fields(name), " "))
+	if !evenlySpaced(name) {
+		name = strings.Join(strings.Fields(name), " ")
+	}
+	return strings.ToLower(name)
+}
+
+// evenlySpaced tells, of a name in ASCII, that single spaces part its words: so
+// are nearly all names of a large design.
+func evenlySpaced(name string) bool {
+	space := true // none may lead
+	for i := range len(name) {
+		c := name[i]
+		if c >= utf8.RuneSelf || c >= '\t' && c <= '\r' || c == ' ' && space {
+			return false
+		}
+		space = c == ' '
+	}
+	return !space
 }
 
 // editDistance counts insertions, deletions, substitutions and swaps of

@@ -5,8 +5,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-
-	"loudlint/schema/source"
 )
 
 // refKind is the kind of part that a name refers to.
@@ -23,6 +21,7 @@ const (
 	refSpace
 	refSupply
 	refReading
+	refKinds // how many there are
 )
 
 func (k refKind) describe() string {
@@ -77,25 +76,21 @@ func (d *decoder) refer(kind refKind, v Value[string]) {
 
 // nameTable is every name of one kind.
 type nameTable struct {
-	kind  refKind
-	known map[string]source.Span
+	known map[string]bool
 	names []string
 }
 
 // checkReferences refuses names that nothing has. Devices of a large design
 // name the same few spaces over and over: known names cost one lookup.
-func (r *resolver) checkReferences(refs []reference) {
-	tables := map[refKind]*nameTable{}
-	add := func(kind refKind, parts ...*Part) {
-		t := tables[kind]
-		if t == nil {
-			t = &nameTable{kind: kind, known: map[string]source.Span{}}
-			tables[kind] = t
+func (r *resolver) checkReferences(all [][]reference) {
+	var tables [refKinds]nameTable
+	add := func(kind refKind, p *Part) {
+		t := &tables[kind]
+		if t.known == nil {
+			t.known = map[string]bool{}
 		}
-		for _, p := range parts {
-			t.known[p.Name] = p.NameSpan
-			t.names = append(t.names, p.Name)
-		}
+		t.known[p.Name] = true
+		t.names = append(t.names, p.Name)
 	}
 	d := r.design
 	for _, u := range d.Units {
@@ -126,29 +121,48 @@ func (r *resolver) checkReferences(refs []reference) {
 	for _, s := range d.Readings {
 		add(refReading, &s.Part)
 	}
-	for _, ref := range refs {
-		t := tables[ref.kind]
-		if t == nil {
-			t = &nameTable{kind: ref.kind}
-			tables[ref.kind] = t
-		}
-		if _, ok := t.known[ref.value.V]; !ok {
-			r.refuseName(ref.value, ref.kind.describe(), t.names)
+	for _, refs := range all {
+		for _, ref := range refs {
+			if t := &tables[ref.kind]; !t.known[ref.value.V] {
+				r.refuseName(ref.value, ref.kind.describe(), t.names)
+			}
 		}
 	}
 }
 
+// hint is what is said beside a name that refers to nothing.
+type hint struct{ expected, nearest string }
+
 // refuseName words a name that refers to nothing.
 func (r *resolver) refuseName(v Value[string], what string, candidates []string) {
-	near := nearest(v.V, candidates)
-	expected := fmt.Sprintf("The design has no %s.", strings.TrimPrefix(strings.TrimPrefix(what, "an "), "a "))
+	r.refuseNameOutOf(v, what, func() []string { return candidates })
+}
+
+// refuseNameOutOf does the same. In a large design one wrong name may stand in
+// thousands of places: what could be meant is looked up once.
+func (r *resolver) refuseNameOutOf(v Value[string], what string, candidates func() []string) {
+	key := what + "\x00" + v.V
+	h, known := r.hints[key]
+	if !known && len(r.hints) < MaxProblems { // nobody reads more of them
+		h = newHint(v.V, what, candidates())
+		if r.hints == nil {
+			r.hints = map[string]hint{}
+		}
+		r.hints[key] = h
+	}
+	r.refuse(v.Span, fmt.Sprintf("%q is not the name of %s.", v.V, what), h.expected, h.nearest)
+}
+
+func newHint(name, what string, candidates []string) hint {
+	h := hint{nearest: nearest(name, candidates)}
+	if h.nearest != "" {
+		h.nearest = strconv.Quote(h.nearest)
+	}
+	h.expected = fmt.Sprintf("The design has no %s.", strings.TrimPrefix(strings.TrimPrefix(what, "an "), "a "))
 	if len(candidates) > 0 {
-		expected = "There is " + someOf(candidates) + "."
+		h.expected = "There is " + someOf(candidates) + "."
 	}
-	if near != "" {
-		near = strconv.Quote(near)
-	}
-	r.refuse(v.Span, fmt.Sprintf("%q is not the name of %s.", v.V, what), expected, near)
+	return h
 }
 
 // someOf lists up to six names and counts the rest.

@@ -14,7 +14,8 @@ import (
 // resolver follows everything in a design that points elsewhere.
 type resolver struct {
 	design   *Design
-	refs     []reference
+	refs     [][]reference // of each section
+	hints    map[string]hint
 	problems []Problem
 }
 
@@ -37,7 +38,7 @@ func (r *resolver) merge(fragments []*fragment) {
 		problems := f.problems[:min(len(f.problems), MaxProblems-kept)]
 		kept += len(problems)
 		r.problems = append(r.problems, problems...)
-		r.refs = append(r.refs, f.refs...)
+		r.refs = append(r.refs, f.refs)
 		systems = append(systems, f.systems...)
 		safety = append(safety, f.safety...)
 		d.Units = append(d.Units, f.units...)
@@ -266,7 +267,7 @@ func (r *resolver) models() {
 func lookup[M any](r *resolver, models map[string]M, v Value[string], what string) (M, bool) {
 	m, ok := models[v.V]
 	if !ok && v.Set() {
-		r.refuseName(v, withArticle(what), slices.Sorted(maps.Keys(models)))
+		r.refuseNameOutOf(v, withArticle(what), func() []string { return slices.Sorted(maps.Keys(models)) })
 	}
 	return m, ok
 }
@@ -363,7 +364,7 @@ func (r *resolver) deviceNames() {
 			times int
 		}
 		todo := []open{{l.Devices, 1}}
-		taken := map[string]*Placement{}
+		taken := make(map[string]*Placement, len(l.Devices))
 		for len(todo) > 0 {
 			o := todo[len(todo)-1]
 			todo = todo[:len(todo)-1]

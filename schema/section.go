@@ -21,19 +21,25 @@ type section struct {
 	left   atomic.Int32 // pieces still to be parsed
 }
 
-// sectionsOf divides files into sections, in order. Files that are to be left
-// whole are.
-func sectionsOf(files []*source.File, whole map[*source.File]bool, used bool, workers int) []*section {
+// cutting says how files are divided into sections.
+type cutting struct {
+	size    int // of a piece, in bytes
+	workers int
+	whole   map[*source.File]bool // files that are left whole
+}
+
+// sections divides files, in order.
+func (c cutting) sections(files []*source.File, used bool) []*section {
 	perFile := make([][]*section, len(files))
-	inParallel(len(files), workers, func(i int) {
+	inParallel(len(files), c.workers, func(i int) {
 		f := files[i]
 		if p, ok := boundText(f); !ok {
 			perFile[i] = []*section{{syntax: syntax{file: f, problems: []Problem{p}}, ready: true}}
 			return
 		}
 		var pieces []piece
-		if !whole[f] {
-			pieces = cut(f.Text, pieceBytes)
+		if !c.whole[f] {
+			pieces = cut(f.Text, c.size)
 		}
 		if len(pieces) < 2 {
 			perFile[i] = []*section{{syntax: syntax{file: f}, first: pieces == nil || pieces[0].first}}
