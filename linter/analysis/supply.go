@@ -320,7 +320,7 @@ func heatOf(units []*schema.Unit) Heat {
 
 // relayCurrents adds up the override relays that a supply feeds: those of lines
 // whose override comes from one of its units, and all where it is the only supply
-// that states current for relays.
+// that states current for relays, but not those that another unit feeds itself.
 //
 // A relay that is energised to override takes its current while announcing, one
 // that is released to override while waiting. Where the design does not say, the
@@ -330,7 +330,7 @@ func (s *System) relayCurrents(p *Supply, all bool) RelayCurrents {
 	var waiting, announcing addition[quantity.Current]
 	for _, l := range s.Lines {
 		fed := slices.ContainsFunc(p.Units, func(u *schema.Unit) bool { return u.Name == l.Part.OverrideFrom.V })
-		if !fed && !all {
+		if !fed && (!all || s.feedsRelays(l.Part.OverrideFrom.V)) {
 			continue
 		}
 		for _, a := range l.Attenuators {
@@ -354,6 +354,12 @@ func (s *System) relayCurrents(p *Supply, all bool) RelayCurrents {
 	}
 	r.Waiting, r.Announcing = waiting.figure(nil), announcing.figure(nil)
 	return r
+}
+
+// feedsRelays tells that a unit has volts for override relays itself.
+func (s *System) feedsRelays(unit string) bool {
+	u := s.Design.Unit(unit)
+	return u != nil && u.Relays.Set()
 }
 
 // printed is a quantity that prints itself.

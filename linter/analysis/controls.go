@@ -1,0 +1,704 @@
+package analysis
+
+import (
+	"fmt"
+	"math"
+	"math/cmplx"
+	"slices"
+	"strings"
+
+	"loudlint/linter/circuit"
+	"loudlint/linter/conductor"
+	"loudlint/schema"
+	"loudlint/schema/quantity"
+	"loudlint/schema/source"
+)
+
+// What stands on a line to control it: attenuators, what lifts them for
+// announcements, and devices that watch the line.
+
+// RelayVolts is the voltage the override relays of attenuators are made for.
+const RelayVolts quantity.Voltage = 24
+
+// Lifted tells whether something lifts the attenuator for announcements; stated
+// is false where the design does not say.
+func (a *Attenuator) Lifted() (lifted, stated bool) {
+	v := a.Part.Override
+	return v.Set() && v.V != schema.OverrideNone, v.Set()
+}
+
+// Missing is what the design does not say about the attenuator. What its model
+// should say is missing there.
+func (a *Attenuator) Missing(what, write string) Missing {
+	if m := a.Part.ModelPart; m != nil && !schema.IsBuiltIn(m.Header.File) {
+		return missing(what, "attenuator_model", &m.Part, write)
+	}
+	return missing(what, "attenuator", &a.Part.Part, write)
+}
+
+// Down is how far announcements are turned down behind an attenuator that is
+// turned down as far as it goes.
+type Down struct {
+	Off bool // nothing is left
+	// DB is in decibels, above 0; attenuators outside it that nothing lifts are
+	// counted as turned down too.
+	DB Figure[quantity.Gain]
+	// Left is what the loudspeakers behind one of it then still take.
+	Left Figure[quantity.Power]
+}
+
+// Down works out how far an attenuator that nothing lifts turns announcements
+// down.
+func (a *Attenuator) Down() Down {
+	var d Down
+	var texts []string
+	for _, one := range append(slices.Clone(a.Inside), a) {
+		lowest := one.Part.Lowest
+		lifted, stated := one.Lifted()
+		switch {
+		case one == a && !lowest.Set():
+			d.DB.Missing = []Missing{a.Missing("how far the attenuator can be turned down", `lowest = "-20 dB"`)}
+			return d
+		case one == a && lowest.V.Off:
+			d.Off = true
+			d.DB.From = []schema.Place{{Span: lowest.Span, Note: "lowest setting"}}
+			return d
+		case one != a && (lifted || !stated || !lowest.Set() || lowest.V.Off):
+			continue // asked of that one itself
+		}
+		down := quantity.Gain(math.Abs(float64(lowest.V.Gain)))
+		d.DB.Value += down
+		d.DB.From = append(d.DB.From, schema.Place{Span: lowest.Span, Note: "lowest setting of " + one.Part.Name})
+		texts = append(texts, down.String())
+	}
+	if len(texts) > 1 {
+		d.DB.Sum = strings.Join(texts, " + ") + " = " + d.DB.Value.String()
+	}
+	if !a.Behind.Known() {
+		d.Left.Missing = a.Behind.Missing
+		return d
+	}
+	d.Left.Value = a.Behind.Value * quantity.Power(math.Pow(10, -float64(d.DB.Value)/10))
+	d.Left.Sum = fmt.Sprintf("%s × 10^(−%s/10) = %s", a.Behind.Value, quantity.Significant(float64(d.DB.Value), 4), d.Left.Value)
+	return d
+}
+
+// Reversed is the load an attenuator puts on the line when its input and output
+// are exchanged and it stands down by stepDB. An autotransformer of ratio
+// a = 10^(−stepDB/20) that is fed at its tap raises the voltage to 1/a and draws
+// the load behind it (1/a)² times: P·10^(stepDB/10). It follows from the ideal
+// transformer, V₁/V₂ = I₂/I₁, of any book on circuits.
+func (a *Attenuator) Reversed(stepDB float64) Figure[quantity.Power] {
+	f := Figure[quantity.Power]{From: a.Behind.From, Missing: a.Behind.Missing}
+	if !f.Known() {
+		return f
+	}
+	f.Value = a.Behind.Value * quantity.Power(math.Pow(10, stepDB/10))
+	f.Sum = fmt.Sprintf("%s × 10^(%s/10) = %s", a.Behind.Value, quantity.Significant(stepDB, 4), f.Value)
+	return f
+}
+
+// Announcement is a source that is meant to be heard on a line and is no music.
+type Announcement struct {
+	Source *Source
+	// First tells that it is to be heard before something else: it goes before
+	// another source of the line, the design gives it a priority, or the duty of
+	// the job is emergency. A microphone for a room of its own is not.
+	First bool
+}
+
+// Announcements gives what is announced on a line, and the sources that may
+// announce on it: the design does not say where they are plugged in.
+func (s *System) Announcements(l *Line) (on []Announcement, unsure []*Source) {
+	n := slices.Index(s.Lines, l)
+	var heard []*Source
+	for _, src := range s.Sources {
+		switch {
+		case src.heard.has(n):
+			heard = append(heard, src)
+		case src.Part.Announces() && !src.Connected() && (!src.Part.Lines.Set() || slices.Contains(src.Unreached, l)):
+			unsure = append(unsure, src)
+		}
+	}
+	emergency := s.Design.System.Emergency()
+	for _, src := range heard {
+		if !src.Part.Announces() {
+			continue
+		}
+		first := emergency || src.Part.Priority.Set()
+		for _, of := range heard {
+			if first {
+				break
+			}
+			if of != src {
+				r, _, _ := rank(src, of)
+				first = r == Before
+			}
+		}
+		on = append(on, Announcement{Source: src, First: first})
+	}
+	return on, unsure
+}
+
+// OverrideUnit is the unit that switches the override of a line, nil when the
+// design does not say.
+func (s *System) OverrideUnit(l *Line) *Unit {
+	for _, u := range s.Units {
+		if l.Part.OverrideFrom.Set() && u.Part.Name == l.Part.OverrideFrom.V {
+			return u
+		}
+	}
+	return nil
+}
+
+// Switching is whether an announcement makes a unit switch the override.
+type Switching struct {
+	Source *Source
+	// Passes tells that it comes to the unit at all.
+	Passes bool
+	// At is the input at which it does most, with what keeps it from switching
+	// and what is not said.
+	At Mute
+}
+
+// Holds tells that the announcement switches the override, as far as is said.
+func (w *Switching) Holds() bool {
+	return w.Passes && w.At.Obstacle == NoObstacle && len(w.At.Missing) == 0
+}
+
+// Switching works out whether a source makes a unit switch: as it makes it
+// silence others, by a contact or by its own signal.
+func (s *System) Switching(src *Source, u *Unit) Switching {
+	w := silencing{system: s, by: src}
+	r := Switching{Source: src}
+	for _, a := range s.arrivals(src, nil) {
+		if a.Into.Unit != u {
+			continue
+		}
+		m := Mute{Unit: u, By: a, Of: a.Into}
+		if a.Into.Part == nil {
+			m.Missing = a.Into.whichInput(src)
+		} else {
+			w.triggers(&m)
+		}
+		if !r.Passes || better(&m, &r.At) {
+			r.At = m
+		}
+		r.Passes = true
+	}
+	return r
+}
+
+// Lifted gives the attenuator blocks of a line that something lifts.
+func (l *Line) Lifted() []*Attenuator {
+	var all []*Attenuator
+	for _, a := range l.Attenuators {
+		if lifted, _ := a.Lifted(); lifted {
+			all = append(all, a)
+		}
+	}
+	return all
+}
+
+// Conductors is how many an attenuator needs: two for the line, two for a relay
+// and one for a third conductor. Where the design does not say, relays may do
+// with one that they share with the line; least is the number below which none
+// works.
+func (a *Attenuator) Conductors() (least, usual int, stated bool) {
+	stated = a.Part.Cores.Set()
+	switch {
+	case stated:
+		least = a.Part.Cores.V
+		return least, least, true
+	case a.Part.Override.V == schema.OverrideRelay:
+		return 3, 4, false
+	}
+	return 3, 3, false
+}
+
+// OverrideCable is a cable that has to carry the override of attenuators.
+type OverrideCable struct {
+	Cable *schema.Cable
+	Name  schema.Value[string]
+	// Needs is how many conductors it has to have: for the line and the override,
+	// or, where it is a cable for the override alone, for that.
+	Needs int
+	// Least is what Needs comes to where attenuators of which not enough is said
+	// need as few as any.
+	Least int
+	// For is the attenuator that needs most.
+	For *Attenuator
+	// Apart tells that it carries the override alone.
+	Apart bool
+}
+
+// OverrideCables gives the cables that lie between the amplifier and attenuators
+// that are lifted, and whether part of the way has a cable that is not stated.
+func (l *Line) OverrideCables() (all []OverrideCable, unsaid bool) {
+	design := l.reads.system.Design
+	if apart := l.Part.OverrideCable; apart.Set() {
+		c := OverrideCable{Cable: design.Cable(apart.V), Name: apart, Apart: true}
+		for _, a := range l.Lifted() {
+			c.need(a, 2)
+		}
+		return []OverrideCable{c}, false
+	}
+	w := overrideWalk{line: l, design: design}
+	w.chain(l.Part.Devices, l.Part.Cable, nil, true)
+	return w.all, w.unsaid
+}
+
+// need raises what the cable has to have to what an attenuator needs, less what
+// other cables carry.
+func (c *OverrideCable) need(a *Attenuator, elsewhere int) {
+	least, usual, _ := a.Conductors()
+	c.Least = max(c.Least, least-elsewhere)
+	if usual-elsewhere > c.Needs {
+		c.Needs, c.For = usual-elsewhere, a
+	}
+}
+
+// overrideWalk finds the cables on the way to attenuators.
+type overrideWalk struct {
+	line   *Line
+	design *schema.Design
+	all    []OverrideCable
+	unsaid bool
+}
+
+// chain walks devices in order. Way is the cables from the amplifier on, each
+// kind once. It calls itself for what braces enclose; the dialect bounds their
+// nesting.
+func (w *overrideWalk) chain(devices []schema.Device, cable schema.Value[string], way []schema.Value[string], first bool) {
+	way = slices.Clip(way)
+	for _, device := range devices {
+		p := device.Common()
+		inner := cable
+		if p.Cable.Set() {
+			inner = p.Cable
+		}
+		if first {
+			way = w.lay(way, w.line.Part.Cable, w.line.Part.HomeRun.Set() || !p.Leg.Set())
+			first = false
+			way = w.lay(way, inner, p.Leg.Set() || p.Spacing.Set())
+		} else {
+			way = w.lay(way, inner, true)
+		}
+		if v, ok := device.(*schema.Attenuator); ok {
+			w.met(v, way)
+		}
+		if inside := device.Inside(); len(inside) > 0 {
+			w.chain(inside, inner, way, false)
+		}
+	}
+}
+
+// lay adds a cable to the way.
+func (*overrideWalk) lay(way []schema.Value[string], cable schema.Value[string], laid bool) []schema.Value[string] {
+	if !laid || slices.ContainsFunc(way, func(v schema.Value[string]) bool { return v.V == cable.V && v.Set() == cable.Set() }) {
+		return way
+	}
+	return append(way, cable)
+}
+
+// met notes what an attenuator needs of the cables before it.
+func (w *overrideWalk) met(part *schema.Attenuator, way []schema.Value[string]) {
+	at := slices.IndexFunc(w.line.Attenuators, func(a *Attenuator) bool { return a.Part == part })
+	if at < 0 {
+		return
+	}
+	a := w.line.Attenuators[at]
+	if lifted, _ := a.Lifted(); !lifted {
+		return
+	}
+	for _, v := range way {
+		if !v.Set() {
+			w.unsaid = true
+			continue
+		}
+		i := slices.IndexFunc(w.all, func(c OverrideCable) bool { return c.Name.V == v.V })
+		if i < 0 {
+			i = len(w.all)
+			w.all = append(w.all, OverrideCable{Cable: w.design.Cable(v.V), Name: v})
+		}
+		w.all[i].need(a, 0)
+	}
+}
+
+// RelayFeed is what the override relays of a line are fed from: a supply, or a
+// unit that has volts for them itself.
+type RelayFeed struct {
+	Supply *schema.Supply
+	Unit   *schema.Unit
+	Rail   schema.Value[quantity.Rail]
+	// Assumed is set where the design does not say it and nothing else could.
+	Assumed []string
+}
+
+// Name is the supply or unit as it is called.
+func (f *RelayFeed) Name() string {
+	if f.Unit != nil {
+		return f.Unit.Name
+	}
+	return f.Supply.Name
+}
+
+// Named is the supply or unit as it is referred to.
+func (f *RelayFeed) Named() string {
+	if f.Unit != nil {
+		return named(f.Unit.Kind, f.Unit.Name)
+	}
+	return named("supply", f.Supply.Name)
+}
+
+// Part is the supply or unit.
+func (f *RelayFeed) Part() *schema.Part {
+	if f.Unit != nil {
+		return &f.Unit.Part
+	}
+	return &f.Supply.Part
+}
+
+// RelayFeed finds what feeds the override relays of a line: the unit that
+// switches them, where it has volts for relays; else a supply that feeds that
+// unit; else the only part of the design that has volts for relays.
+func (s *System) RelayFeed(l *Line) (RelayFeed, []Missing) {
+	switches := s.Design.Unit(l.Part.OverrideFrom.V)
+	var all []RelayFeed
+	for _, u := range s.Design.Units {
+		if u.Relays.Set() {
+			f := RelayFeed{Unit: u, Rail: u.Relays}
+			if u == switches {
+				return f, nil
+			}
+			all = append(all, f)
+		}
+	}
+	var feeds *schema.Supply // feeds the unit and does not say what it has for relays
+	for _, p := range s.Design.Supplies {
+		fed := switches != nil && slices.ContainsFunc(p.Feeds.Items, func(v schema.Value[string]) bool { return v.V == switches.Name })
+		switch {
+		case p.Relays.Set() && fed:
+			return RelayFeed{Supply: p, Rail: p.Relays}, nil
+		case p.Relays.Set():
+			all = append(all, RelayFeed{Supply: p, Rail: p.Relays})
+		case fed && feeds == nil:
+			feeds = p
+		}
+	}
+	const what = "volts and current for the override relays"
+	switch {
+	case len(all) == 1:
+		all[0].Assumed = []string{fmt.Sprintf("the override relays are fed from %s, the only part that states volts and current for them", all[0].Named())}
+		return all[0], nil
+	case feeds != nil:
+		return RelayFeed{}, []Missing{missing(what, "supply", &feeds.Part, `relays = "24 V, 1 A"`)}
+	case switches != nil:
+		return RelayFeed{}, []Missing{missing(what, switches.Kind, &switches.Part, `relays = "24 V, 1 A"`)}
+	}
+	return RelayFeed{}, []Missing{missing("unit that switches the override", "line", &l.Part.Part, `override_from = "…"`)}
+}
+
+// RelaysFrom gives how many override relays are fed from a part, what they take
+// all at once, and the lines they are on.
+func (s *System) RelaysFrom(part *schema.Part) (count int, current Figure[quantity.Current], lines []*Line) {
+	var sum addition[quantity.Current]
+	for _, l := range s.Lines {
+		if l.relays() == 0 {
+			continue
+		}
+		if f, missing := s.RelayFeed(l); len(missing) == 0 && f.Part() == part {
+			count += l.addRelays(&sum)
+			lines = append(lines, l)
+		}
+	}
+	return count, sum.figure(nil), lines
+}
+
+// relays counts the override relays of the line.
+func (l *Line) relays() int {
+	n := 0
+	for _, a := range l.Attenuators {
+		if a.Part.Override.V == schema.OverrideRelay {
+			n += a.Count
+		}
+	}
+	return n
+}
+
+// addRelays adds what the relays of the line take to a sum, and counts them.
+func (l *Line) addRelays(sum *addition[quantity.Current]) int {
+	for _, a := range l.Attenuators {
+		current := a.Part.Current
+		switch {
+		case a.Part.Override.V != schema.OverrideRelay:
+		case !current.Set():
+			sum.missing = MergeMissing(sum.missing, []Missing{a.Missing("current of the override relay", `current = "25 mA"`)})
+		default:
+			sum.add(a.Count, current.V, "", schema.Place{Span: current.Span, Note: "an override relay"})
+		}
+	}
+	return l.relays()
+}
+
+// Relays is what the override relays of a line come to when all act at once.
+type Relays struct {
+	Count   int
+	Current Figure[quantity.Current]
+	// Feed is what they are fed from; its Rail is not set while that is not
+	// known.
+	Feed RelayFeed
+	// Volts is what arrives at the relay with the least, and At names it.
+	Volts Figure[quantity.Voltage]
+	At    string
+	// Apart tells that a cable of its own carries their current.
+	Apart bool
+	// Energised, Released and Unsaid are the attenuator blocks by what their
+	// relays do for an announcement.
+	Energised, Released, Unsaid []*Attenuator
+}
+
+// Relays works out the override relays of a line: their current follows the
+// conductors of the override along the legs of the line.
+//
+// A relay is its coil, a resistance of 24 V over its current: at less than 24 V
+// it takes less. A sum of constant currents along the line, as it is done by
+// hand, gives a little less voltage.
+func (s *System) Relays(l *Line) Relays {
+	var sum addition[quantity.Current]
+	r := Relays{Count: l.addRelays(&sum), Apart: l.Part.OverrideCable.Set()}
+	r.Current = sum.figure(nil)
+	for _, a := range l.Attenuators {
+		switch {
+		case a.Part.Override.V != schema.OverrideRelay:
+		case a.Part.Relay.V == schema.RelayEnergised:
+			r.Energised = append(r.Energised, a)
+		case a.Part.Relay.V == schema.RelayReleased:
+			r.Released = append(r.Released, a)
+		default:
+			r.Unsaid = append(r.Unsaid, a)
+		}
+	}
+	if r.Count == 0 {
+		return r
+	}
+	feed, lacks := s.RelayFeed(l)
+	if len(lacks) == 0 {
+		r.Feed = feed
+	}
+	r.Volts.Missing = MergeMissing(r.Current.Missing, lacks, l.reads.unsaid)
+	if r.Volts.Known() {
+		r.Volts.Assumed = mergeTexts(feed.Assumed, l.reads.assumed)
+		l.relayVolts(&r, nil)
+	}
+	return r
+}
+
+// relayVolts solves the conductors of the override of a line, as they are or with
+// others instead.
+func (l *Line) relayVolts(r *Relays, instead *conductor.Conductor) {
+	b := l.reads
+	ohm, bad := l.overrideOhmPerMetre(instead)
+	if len(bad) > 0 {
+		r.Volts.Missing = bad
+		return
+	}
+	net := circuit.New(b.net.Nodes())
+	for node := circuit.Node(1); int(node) < b.net.Nodes(); node++ {
+		var leg circuit.Leg
+		if c := b.wayCable[node]; c != noCable {
+			leg.ROhm = ohm[c] * b.wayMetres[node]
+		}
+		net.Leg(b.net.Parent(node), leg)
+	}
+	for _, c := range b.controls {
+		if c.of.Part.Override.V == schema.OverrideRelay && c.of.Part.Current.V > 0 {
+			net.Load(c.node, circuit.Load{Ohm: float64(RelayVolts) / float64(c.of.Part.Current.V)})
+		}
+	}
+	var solver circuit.Solver
+	solution, err := solver.Solve(net, 0, float64(r.Feed.Rail.V.Voltage))
+	if err != nil {
+		r.Volts.Missing = b.unsolved(err)
+		return
+	}
+	lowest, at := math.Inf(1), -1
+	for i, c := range b.controls {
+		if volts := cmplx.Abs(solution.Volts(c.node)); c.of.Part.Override.V == schema.OverrideRelay && volts < lowest*(1-1e-9) {
+			lowest, at = volts, i
+		}
+	}
+	if at < 0 {
+		return
+	}
+	r.Volts.Value, r.At = quantity.Voltage(lowest), b.controls[at].name()
+	metres, loop := 0.0, 0.0
+	for node := b.controls[at].node; node > 0; node = b.net.Parent(node) {
+		if c := b.wayCable[node]; c != noCable {
+			metres += b.wayMetres[node]
+			loop += ohm[c] * b.wayMetres[node]
+		}
+	}
+	r.Volts.From = []schema.Place{{Span: r.Feed.Rail.Span, Note: r.Feed.Rail.Text + " for relays"}}
+	r.Volts.Sum = fmt.Sprintf("%s at %s, %s along %s of cable, %s there and back: %s at %s", r.Feed.Rail.V.Voltage, r.Feed.Name(), r.Current.Value,
+		quantity.Format(quantity.Length(roundMetres(metres)), b.system.Design.System.US()), quantity.Resistance(loop), r.Volts.Value, r.At)
+}
+
+// overrideOhmPerMetre is the resistance of the override conductors, there and
+// back, for each kind of cable of the line.
+func (l *Line) overrideOhmPerMetre(instead *conductor.Conductor) ([]float64, []Missing) {
+	b := l.reads
+	ohm := make([]float64, len(b.cables))
+	for i := range b.cables {
+		c := b.cables[i].cable
+		if v := l.Part.OverrideCable; v.Set() {
+			c = b.system.Design.Cable(v.V)
+		}
+		wire := wireOf(c)
+		if instead != nil {
+			wire = *instead
+		}
+		figures := b.system.cableFigures(c, wire)
+		if figures.bad != "" {
+			return nil, []Missing{{What: "cable that can be computed (" + figures.bad + ")", Part: named("line", l.Part.Name), Where: l.Part.Header, Write: `override_cable = "2 x 1.5 mm2"`}}
+		}
+		ohm[i] = figures.ohm
+	}
+	return ohm, nil
+}
+
+// SmallestOverride finds the smallest standard conductor with which the override
+// relays of a line get at least so many volts, as a cable of its own for them.
+// It is not ok when even the largest does not do.
+func (l *Line) SmallestOverride(r Relays, least quantity.Voltage) (cable string, volts quantity.Voltage, ok bool) {
+	var smallest *schema.Cable
+	if v := l.Part.OverrideCable; v.Set() {
+		smallest = l.reads.system.Design.Cable(v.V)
+	} else {
+		for i := range l.reads.cables {
+			if c := &l.reads.cables[i]; smallest == nil || conductor.CrossSectionMM2(c.wire) < conductor.CrossSectionMM2(wireOf(smallest)) {
+				smallest = c.cable
+			}
+		}
+	}
+	if smallest == nil || !r.Volts.Known() {
+		return "", 0, false
+	}
+	wire := wireOf(smallest)
+	wire.Class, wire.Construction, wire.Coated = 0, conductor.NotSaid, false
+	for {
+		larger, more := conductor.NextLarger(wire)
+		if !more {
+			return "", 0, false
+		}
+		wire = larger
+		again := r
+		l.relayVolts(&again, &wire)
+		if again.Volts.Known() && quantity.AtLeast(again.Volts.Value, least) {
+			two := *smallest
+			two.Model, two.Conductors.Cores = nil, 2
+			return sizeText(&two, wire), again.Volts.Value, true
+		}
+	}
+}
+
+// name names one attenuator with the runs it stands inside: "Suite 2, Bed 1".
+func (c *control) name() string {
+	var names []string
+	for _, o := range c.in {
+		names = append(names, o.placement.MemberName(o.index))
+	}
+	if p := &c.of.Part.Placement; !p.Numbered() {
+		names = append(names, p.Name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// Watch is how the end-of-line devices of a line watch it.
+type Watch struct {
+	// Ends are the devices that can see the line.
+	Ends []*schema.LineEnd
+	// Behind are those that stand behind an attenuator, with the outermost one.
+	Behind []EndBehind
+	// Unwatched are branches beyond whose tee no device stands, and what comes on
+	// a chain after the last device.
+	Unwatched []Stretch
+	// Attenuators counts the attenuator blocks: no device sees behind them.
+	Attenuators int
+}
+
+// EndBehind is an end-of-line device behind an attenuator.
+type EndBehind struct {
+	End        *schema.LineEnd
+	Attenuator *schema.Attenuator
+}
+
+// Stretch is a part of a line whose cable no end-of-line device watches.
+type Stretch struct {
+	Name  string // of the branch, or of the first device of the stretch
+	After string // the device after which it lies; "" for a branch
+	At    source.Span
+}
+
+// Watch works out what the end-of-line devices of a line see. A device watches
+// the cable from the amplifier to itself: whatever opens or short-circuits there
+// shows. Where a tee branches off, only a device of its own watches the branch.
+func (l *Line) Watch() Watch {
+	var w Watch
+	w.chain(l.Part.Devices, nil)
+	return w
+}
+
+// chain looks at devices in order and tells whether a device watches the chain.
+// It calls itself for what braces enclose; the dialect bounds their nesting.
+func (w *Watch) chain(devices []schema.Device, behind *schema.Attenuator) bool {
+	last := -1
+	seen := make([]bool, len(devices))
+	for i, device := range devices {
+		switch v := device.(type) {
+		case *schema.LineEnd:
+			if behind != nil {
+				w.Behind = append(w.Behind, EndBehind{v, behind})
+				continue
+			}
+			w.Ends = append(w.Ends, v)
+			last, seen[i] = i, true
+		case *schema.Attenuator:
+			w.Attenuators++
+			outermost := behind
+			if outermost == nil {
+				outermost = v
+			}
+			w.chain(v.Devices, outermost)
+		case *schema.Branch:
+			if w.chain(v.Devices, behind) {
+				last, seen[i] = i, true
+			}
+		}
+	}
+	if behind != nil {
+		return false // nothing is seen there
+	}
+	if last < 0 {
+		return false
+	}
+	w.unwatched(devices, seen, last)
+	return true
+}
+
+// unwatched notes what a watched chain has beside and after the way that is
+// watched.
+func (w *Watch) unwatched(devices []schema.Device, seen []bool, last int) {
+	for i, device := range devices {
+		p := device.Common()
+		_, branch := device.(*schema.Branch)
+		_, end := device.(*schema.LineEnd)
+		switch {
+		case branch && !seen[i]:
+			w.Unwatched = append(w.Unwatched, Stretch{Name: p.Name, At: p.Header})
+		case i > last && !branch && !end:
+			w.Unwatched = append(w.Unwatched, Stretch{Name: p.Name, After: devices[last].Common().Name, At: p.Header})
+			return // one stretch, however long
+		}
+	}
+}
