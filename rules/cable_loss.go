@@ -76,11 +76,14 @@ func cableLoss(r *check.Report, l *analysis.Line) {
 	case !quantity.AtMost(drop, warning.Value):
 		severity = check.Warning
 	}
-	worst := "loudspeaker"
-	if loss.WorstRun == nil {
-		worst = "place"
+	worst := fmt.Sprintf("%q, the worst loudspeaker", loss.Worst)
+	switch {
+	case loss.Lumped:
+		worst = "its loudspeakers, all counted at the far end"
+	case loss.WorstRun == nil:
+		worst = fmt.Sprintf("%q, the worst place", loss.Worst)
 	}
-	message := fmt.Sprintf("The cable of line %q takes %s %% of the voltage (%s dB) from %q, the worst %s", l.Part.Name, percentBeside(drop, limit.Value), percent(float64(loss.DB)), loss.Worst, worst)
+	message := fmt.Sprintf("The cable of line %q takes %s %% of the voltage (%s dB) from %s", l.Part.Name, percentBeside(drop, limit.Value), percent(float64(loss.DB)), worst)
 	var answer *check.Answer
 	if severity == 0 {
 		answer = r.Pass(message + ".")
@@ -89,7 +92,7 @@ func cableLoss(r *check.Report, l *analysis.Line) {
 	}
 	answer.Evidence(cableEvidence(loss, r.US())...).
 		AtMost(fmt.Sprintf("at most %s of the voltage, which is %s dB at the loudspeaker", limit, percent(dropDB(limit.Value))), limit.Value, "%", limit).
-		At(l.Part.Cable.Span).Assumed(loss.Drop.Assumed...)
+		At(inside(&l.Part.Part, l.Part.Cable.Span)).Assumed(loss.Drop.Assumed...)
 	if loss.Lumped {
 		answer.Assumed("only the total length is known, so that the whole load counts at the far end, which is more than will be lost")
 	}
@@ -99,7 +102,7 @@ func cableLoss(r *check.Report, l *analysis.Line) {
 	for _, p := range loss.Drop.From {
 		answer.See(p.Span, p.Note)
 	}
-	if loss.WorstRun != nil {
+	if loss.WorstRun != nil && !loss.Lumped {
 		answer.See(loss.WorstRun.Part.Header, "the worst: "+loss.Worst)
 	}
 	cableRemedies(answer, l, warning)
@@ -107,6 +110,9 @@ func cableLoss(r *check.Report, l *analysis.Line) {
 
 // othersPast counts the other loudspeakers that are past the limit too.
 func othersPast(l *analysis.Line, limit check.Limit) string {
+	if l.Loss.Lumped {
+		return "" // all alike
+	}
 	past := l.CountPast(quantity.Percent(limit.Value))
 	if l.Loss.WorstRun != nil {
 		past--
@@ -152,10 +158,10 @@ func cableRemedies(answer *check.Answer, l *analysis.Line, warning check.Limit) 
 	}
 	switch {
 	case l.Output != nil && l.Output.Kind == analysis.LowImpedance:
-		answer.Remedy(check.Advice, "Or feed these loudspeakers from a constant-voltage line: at 100 V the same power takes a fraction of the current.")
+		answer.Remedy(check.Advice, "Feed these loudspeakers from a constant-voltage line: at 100 V the same power takes a fraction of the current.")
 	case !ok:
 		answer.Remedy(check.Advice, "No standard conductor does it: split the line in two, feed it from its middle, or turn taps down so that less current flows.")
 	default:
-		answer.Remedy(check.Advice, "Or split the line in two, or feed it from its middle.")
+		answer.Remedy(check.Advice, "Split the line in two, or feed it from its middle.")
 	}
 }

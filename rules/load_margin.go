@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
@@ -85,7 +86,7 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 		answer = r.Pass(fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s %% in hand.", channelName(c), c.Rated.Value, c.Load.Value, percent(100-share)))
 	}
 	most := quantity.Power(below(rated, limit))
-	answer.Evidence(evidence...).
+	answer.Evidence(append(evidence, impliedFloors(c)...)...).
 		AtMost(fmt.Sprintf("at most %s (%s below %s)", most, limit, c.Rated.Value), float64(most), "W", limit).
 		At(readable(c.Part.RatedPower.Span)).Assumed(assumedShare(c)...)
 	for _, p := range c.Load.From {
@@ -94,7 +95,26 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 	if quantity.AtMost(load, below(rated, note)) {
 		return
 	}
+	if quantity.AtMost(load, rated) { // somebody may think of turning taps up
+		answer.Evidence(check.Evidence{Name: "load with every tap one step of 3 dB up", Value: quantity.Power(2 * load).String(), Number: 2 * load, Unit: "W", Sum: fmt.Sprintf("2 × %s = %s", c.Load.Value, 2*c.Load.Value)})
+	}
 	loadMarginRemedies(answer, c, limit)
+}
+
+// impliedFloors gives the lowest impedance that the rating implies at each line
+// voltage in use: the same limit as seen by somebody with a meter or a test load.
+func impliedFloors(c *analysis.Channel) []check.Evidence {
+	var all []check.Evidence
+	for _, o := range c.Outputs {
+		if o.Kind != analysis.ConstantVoltage || !o.Loaded || o.Floor.Value <= 0 {
+			continue
+		}
+		name := "lowest impedance that the rating implies at " + lineVolts(o.Volts.Value)
+		if !slices.ContainsFunc(all, func(e check.Evidence) bool { return e.Name == name }) {
+			all = append(all, check.Of(name, o.Floor))
+		}
+	}
+	return all
 }
 
 // loadMarginRemedies names the rating that would do and the watts to take off.
@@ -106,7 +126,7 @@ func loadMarginRemedies(answer *check.Answer, c *analysis.Channel, limit check.L
 	rating := standardRating(need)
 	answer.Remedy(check.Proved, fmt.Sprintf("Fit an amplifier channel rated %s or more; the load asks for at least %s.", rating, need),
 		check.Write(c.RatedPart(), c.Part.RatedPower.Span, "rated_power", `"`+rating.String()+`"`))
-	answer.Remedy(check.Computed, fmt.Sprintf("Or take %s off the channel: turn taps down (one step of 3 dB halves a tap) or move loudspeakers to another channel.", quantity.Power(load-below(rated, check.Limit{Value: clear}))))
+	answer.Remedy(check.Computed, fmt.Sprintf("Take %s off the channel: turn taps down (one step of 3 dB halves a tap) or move loudspeakers to another channel.", quantity.Power(load-below(rated, check.Limit{Value: clear}))))
 }
 
 // below is what is left of a rating when a margin in per cent is kept.

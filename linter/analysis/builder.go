@@ -324,7 +324,10 @@ func (s *System) cableFigures(cable *schema.Cable, wire conductor.Conductor) cab
 		return cableFigures{cable: cable, wire: wire, bad: err.Error()}
 	}
 	c := cableFigures{cable: cable, wire: wire, ohm: conductor.LoopOhm(r.OhmPerMetre, 1)}
-	ohmPerKM := quantity.Significant(r.OhmPerMetre*1000, 4)
+	perLength, unit, celsius := r.OhmPerMetre*1000, "ohm/km", quantity.Temperature(s.TemperatureC)
+	if s.Design.System.US() {
+		perLength, unit = r.OhmPerMetre*304.8, "ohm/1000 ft"
+	}
 	var kind string
 	switch {
 	case wire.IsAWG && wire.Construction == conductor.Stranded:
@@ -345,7 +348,7 @@ func (s *System) cableFigures(cable *schema.Cable, wire conductor.Conductor) cab
 	if wire.Coated {
 		kind += ", tinned"
 	}
-	c.conductor = fmt.Sprintf("%s: %s ohm/km in each conductor at %s (%s)", cable.Name, ohmPerKM, quantity.Temperature(s.TemperatureC), kind)
+	c.conductor = fmt.Sprintf("%s: %s %s in each conductor at %s (%s)", cable.Name, quantity.Significant(perLength, 4), unit, quantity.Format(celsius, s.Design.System.US()), kind)
 	if cable.Model != nil {
 		c.henry, c.farad = float64(cable.Model.Inductance.V), float64(cable.Model.Capacitance.V)
 	}

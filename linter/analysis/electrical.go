@@ -486,6 +486,23 @@ func (o *Output) addLines() {
 	o.Load = all.figure()
 	o.Load.Missing, o.Load.Assumed = missing, assumed
 	o.impedance(&all)
+	o.floor()
+}
+
+// floor is volts² / rated power.
+func (o *Output) floor() {
+	if o.Kind != ConstantVoltage || o.Channel == nil {
+		return
+	}
+	rated := &o.Channel.Rated
+	o.Floor = Figure[quantity.Resistance]{Missing: rated.Missing}
+	if !rated.Known() || rated.Value <= 0 {
+		return
+	}
+	volts := float64(o.Volts.Value)
+	o.Floor.Value = quantity.Resistance(volts * volts / float64(rated.Value))
+	o.Floor.From = slices.Concat(o.Volts.From, rated.From)
+	o.Floor.Sum = fmt.Sprintf("(%s)² / %s = %s", voltsText(volts), rated.Value, o.Floor.Value)
 }
 
 // loose are lines on the amplifier of which the design does not say on which

@@ -119,6 +119,7 @@ line "Hall" {
 }`)
 		within(t, "load", float64(s.Channels[0].Load.Value), 105, 0)
 		within(t, "impedance", float64(s.Outputs[0].Impedance.Value), 47.619, 1e-5)
+		within(t, "lowest impedance that 120 W imply", float64(s.Outputs[0].Floor.Value), 5000.0/120, 1e-9) // 5000/P: from memory
 	})
 
 	// R = 2·L·R'·[1 + 0.00393(t − 20)], V = V0·Z/(Z + R): derived.

@@ -97,6 +97,9 @@ type Output struct {
 	// its impedance. AtHz is where it is lowest.
 	Impedance Figure[quantity.Resistance]
 	AtHz      float64
+	// Floor is the impedance at which a constant-voltage output gives the rated
+	// power of its channel: the lowest that its rating implies.
+	Floor Figure[quantity.Resistance]
 	// Loaded tells that at least one device hangs on it.
 	Loaded bool
 }
