@@ -137,7 +137,7 @@ func impedanceRemedies(answer *check.Answer, o *analysis.Output) {
 			answer.Remedy(check.Computed, fmt.Sprintf("Wire them as %d groups of %d in series, the groups in parallel: %s.", groups, inSeries, u.ohm*quantity.Resistance(inSeries)/quantity.Resistance(groups)))
 		}
 	}
-	answer.Remedy(check.Advice, "Or use loudspeakers with line transformers on a constant-voltage output, where watts add up and not impedances.")
+	answer.Remedy(check.Advice, "Use loudspeakers with line transformers on a constant-voltage output, where watts add up and not impedances.")
 }
 
 // units are the loudspeakers of an output when all are equal and in parallel.

@@ -30,7 +30,7 @@ amplifier "House" {
 line "16 gauge" {
   amplifier = "House"
   output    = "A"
-  cable     = "16 AWG" # expect cable-loss fail error: takes 20.1 % of the voltage (1.94 dB) && remedy (proved) Use 12 AWG && remedy (advice) Or feed these loudspeakers from a constant-voltage line
+  cable     = "16 AWG" # expect cable-loss fail error: takes 20.1 % of the voltage (1.94 dB) && remedy (proved) Use 12 AWG && remedy (advice) Feed these loudspeakers from a constant-voltage line
   home_run  = "250 ft"
   loudspeaker "G" {
     quantity    = 2

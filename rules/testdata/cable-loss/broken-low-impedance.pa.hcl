@@ -6,7 +6,7 @@ amplifier "Bar" {
 line "Garden" {
   amplifier = "Bar"
   output    = "Out"
-  cable     = "2 x 1.5 mm2" # expect fail error: takes 34.7 % of the voltage (3.71 dB) && remedy (proved) Use 2 x 10 mm2 && remedy (advice) Or feed these loudspeakers from a constant-voltage line
+  cable     = "2 x 1.5 mm2" # expect fail error: takes 34.7 % of the voltage (3.71 dB) && remedy (proved) Use 2 x 10 mm2 && remedy (advice) Feed these loudspeakers from a constant-voltage line
   home_run  = "80 m"
   loudspeaker "G" {
     quantity  = 2

@@ -2,7 +2,7 @@
 amplifier "Bar" {
   rated_power = "60 W"
   output "Out" {
-    lowest_impedance = "4 ohm" # expect fail error: sees 3.99 ohm && remedy (advice) Or use loudspeakers with line transformers
+    lowest_impedance = "4 ohm" # expect fail error: sees 3.99 ohm && remedy (advice) Use loudspeakers with line transformers
   }
 }
 line "Room" {
