@@ -24,6 +24,13 @@ func boundText(file *source.File) (Problem, bool) {
 	if p, ok := boundEncoding(file); !ok {
 		return p, false
 	}
+	if at := loneReturn(text); at >= 0 {
+		return Problem{
+			Span:     source.Span{File: file, Start: int32(at), End: int32(at + 1)},
+			Found:    "A line of this file ends in a way that only very old programs know.",
+			Expected: "Save it with line endings of Windows or Unix; most editors offer both.",
+		}, false
+	}
 	excess, sure := scanDepth(text)
 	if !sure {
 		excess = tokenDepth(text)
@@ -54,6 +61,22 @@ func boundEncoding(file *source.File) (Problem, bool) {
 		}, false
 	}
 	return Problem{}, true
+}
+
+// loneReturn finds a carriage return that no line feed follows. The parser takes
+// it for a part of the line, so that a comment would swallow the rest of the
+// file.
+func loneReturn(text []byte) int {
+	for from := 0; ; {
+		n := bytes.IndexByte(text[from:], '\r')
+		if n < 0 {
+			return -1
+		}
+		if from += n; from+1 == len(text) || text[from+1] != '\n' {
+			return from
+		}
+		from++
+	}
 }
 
 func invalidByte(text []byte) int {

@@ -563,6 +563,9 @@ func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header sou
 			d.unknownAttribute(a.Name, d.span(a.NameRange), b.name, b.attributeNames(), b.childNames(), b.notModelled)
 			continue
 		}
+		if d.spoilt(a.Expr) {
+			continue
+		}
 		b.attributes[i].read(d, t, a.Expr)
 	}
 	for _, i := range b.needed {

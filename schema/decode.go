@@ -20,6 +20,7 @@ import (
 // with it.
 type decoder struct {
 	file     *source.File
+	mended   *mended // the text that was parsed, where it is not the file's own
 	given    *givenNames
 	problems []Problem
 	refs     []reference
@@ -27,7 +28,11 @@ type decoder struct {
 }
 
 func (d *decoder) span(r hcl.Range) source.Span {
-	return source.Span{File: d.file, Start: int32(r.Start.Byte), End: int32(r.End.Byte)}
+	start, end := r.Start.Byte, r.End.Byte
+	if d.mended != nil {
+		start, end = d.mended.written(start, end)
+	}
+	return source.Span{File: d.file, Start: int32(start), End: int32(end)}
 }
 
 // full tells that no more problems are kept, so that none need be worded.
@@ -54,6 +59,11 @@ func (d *decoder) inOrder(attributes hclsyntax.Attributes) []*hclsyntax.Attribut
 
 func (d *decoder) refuse(span source.Span, found, expected, nearest string) {
 	d.problem(Problem{Span: span, Found: found, Expected: expected, Nearest: nearest})
+}
+
+// spoilt tells a value that could not be read, which was said already.
+func (d *decoder) spoilt(expr hclsyntax.Expression) bool {
+	return d.mended != nil && d.mended.spoiled(expr.Range().Start.Byte)
 }
 
 // text reads an expression as text.

@@ -314,7 +314,7 @@ func usesOf(s syntax) []Value[string] {
 		return nil
 	}
 	var all []Value[string]
-	d := &decoder{file: s.file}
+	d := s.decoder()
 	for _, b := range s.body.Blocks {
 		if b.Type != "use" {
 			continue

@@ -17,6 +17,7 @@ type hclBlock = hclsyntax.Block
 type fragment struct {
 	file       *source.File
 	problems   []Problem
+	partial    bool // names that the file holds may be missing here
 	refs       []reference
 	uses       []*Use
 	systems    []*System
@@ -39,34 +40,38 @@ type fragment struct {
 // syntax is a parsed file.
 type syntax struct {
 	file     *source.File
-	body     *hclsyntax.Body
+	body     *hclsyntax.Body // nil when nothing of the file could be read
 	problems []Problem
+	mended   *mended // the text that was parsed, where it is not the file's own
+	partial  bool    // names that the file holds may be missing from body
 }
 
-// parseFile turns the bytes of a file into syntax, or says what is wrong with
+// parseFile turns the bytes of a file into syntax, and says what is wrong with
 // them.
 func parseFile(file *source.File) syntax {
-	s := syntax{file: file}
 	parsed, diags := hclsyntax.ParseConfig(file.Text, file.Name, hcl.InitialPos)
 	if diags.HasErrors() {
-		s.problems = explainSyntax(file, diags)
-		return s
+		return explainSyntax(file, Problem{Span: source.Span{File: file}, Found: "This file cannot be read as a design."})
 	}
+	s := syntax{file: file}
 	s.body, _ = parsed.Body.(*hclsyntax.Body)
 	return s
 }
 
+func (s *syntax) decoder() *decoder { return &decoder{file: s.file, mended: s.mended} }
+
 // readFragment decodes a parsed file. A used file holds models, criteria and
 // uses only.
 func readFragment(s syntax, givens *givenNames, used bool) *fragment {
-	f := &fragment{file: s.file, problems: s.problems}
+	f := &fragment{file: s.file, problems: s.problems, partial: s.partial}
 	if s.body == nil {
 		return f
 	}
 	if givens == nil {
 		givens = &givenNames{}
 	}
-	d := &decoder{file: s.file, given: givens}
+	d := s.decoder()
+	d.given = givens
 	x := theDialect()
 	for _, a := range d.inOrder(s.body.Attributes) {
 		d.refuse(d.span(a.NameRange), a.Name+" stands outside any block.", "Every value stands inside the braces of the part it belongs to.", "")
@@ -128,7 +133,7 @@ func givenContext(values map[string]cty.Value) *hcl.EvalContext {
 
 // given is one value of a given block.
 type given struct {
-	file    *source.File
+	in      *syntax
 	attr    *hclsyntax.Attribute
 	uses    []string // other given values
 	waiting int      // how many of them are not worked out yet
@@ -161,7 +166,8 @@ func readGivens(all []*section) (*givenNames, []Problem) {
 		for _, name := range g.uses {
 			used[name] = values[name]
 		}
-		d := &decoder{file: g.file, given: &givenNames{all: names, context: givenContext(used)}}
+		d := g.in.decoder()
+		d.given = &givenNames{all: names, context: givenContext(used)}
 		values[g.attr.Name] = d.givenValue(g.attr.Expr)
 		problems = append(problems, d.problems...)
 		for _, user := range users[g.attr.Name] {
@@ -172,7 +178,7 @@ func readGivens(all []*section) (*givenNames, []Problem) {
 	}
 	for _, g := range found {
 		if g.waiting > 0 {
-			d := &decoder{file: g.file}
+			d := g.in.decoder()
 			d.refuse(d.span(g.attr.Expr.Range()), "given."+g.attr.Name+" needs itself to be worked out.", "Given values may use each other, but not in a circle.", "")
 			problems = append(problems, d.problems...)
 		}
@@ -189,7 +195,7 @@ func collectGivens(all []*section) ([]*given, []Problem) {
 		if s.body == nil {
 			continue
 		}
-		d := &decoder{file: s.file}
+		d := s.decoder()
 		for _, b := range s.body.Blocks {
 			if b.Type != "given" {
 				continue
@@ -207,7 +213,7 @@ func collectGivens(all []*section) ([]*given, []Problem) {
 					continue
 				}
 				first[a.Name] = span
-				found = append(found, &given{file: s.file, attr: a})
+				found = append(found, &given{in: &s.syntax, attr: a})
 			}
 		}
 		problems = append(problems, d.problems...)

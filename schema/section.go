@@ -34,7 +34,7 @@ func (c cutting) sections(files []*source.File, used bool) []*section {
 	inParallel(len(files), c.workers, func(i int) {
 		f := files[i]
 		if p, ok := boundText(f); !ok {
-			perFile[i] = []*section{{syntax: syntax{file: f, problems: []Problem{p}}, ready: true}}
+			perFile[i] = []*section{{syntax: explainSyntax(f, p), first: true, ready: true}}
 			return
 		}
 		var pieces []piece

@@ -128,7 +128,7 @@ func parseTypical(file *source.File, wanted func(name string) bool) syntax {
 		}
 		parsed, diags := hclsyntax.ParseConfig(file.Text[b.start:b.end], file.Name, hcl.Pos{Byte: b.start, Line: 1, Column: 1})
 		if diags.HasErrors() {
-			s.problems = append(s.problems, explainSyntax(file, diags)...)
+			s.problems = append(s.problems, Problem{Span: source.Span{File: file, Start: int32(b.start), End: int32(b.end)}, Found: fmt.Sprintf("The typical model %q cannot be read.", b.name)})
 			continue
 		}
 		if body, ok := parsed.Body.(*hclsyntax.Body); ok {

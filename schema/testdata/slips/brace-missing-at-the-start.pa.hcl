@@ -1,0 +1,5 @@
+line "North"
+  home_run = "40 m"
+  loudspeaker "N" tap = "6 W"
+  }
+}

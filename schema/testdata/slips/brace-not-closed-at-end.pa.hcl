@@ -1,0 +1,4 @@
+line "North" {
+  loudspeaker "N" {
+    tap = "6 W"
+  }

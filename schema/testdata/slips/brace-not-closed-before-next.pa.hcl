@@ -1,0 +1,9 @@
+line "North" {
+  loudspeaker "N" {
+    tap = "6 W"
+
+line "South" {
+  loudspeaker "S" {
+    tap = "6 W"
+  }
+}

@@ -1,0 +1,6 @@
+line "North" {
+  - home_run = "40 m"
+  * loudspeaker "N" {
+    – tap = "6 W"
+  }
+}

@@ -1,0 +1,5 @@
+line = "North" {
+  loudspeaker = "N" {
+    tap = "6 W"
+  }
+}

@@ -1,0 +1,4 @@
+"line" "North" {
+  "home_run" = "40 m"
+  'cable'    = "16/2"
+}

@@ -1,0 +1,1 @@
+# From a very old computer.line "North" {  home_run = 40 m}

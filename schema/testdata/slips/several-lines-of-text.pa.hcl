@@ -1,0 +1,6 @@
+line "North" {
+  containment = <<END
+steel pipe
+END
+  home_run = 40 m
+}

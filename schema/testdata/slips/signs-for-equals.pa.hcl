@@ -1,0 +1,6 @@
+line "North" {
+  home_run: "40 m"
+  cable := "16/2"
+  length == 60 m
+  containment => "pipe"
+}

@@ -1,0 +1,4 @@
+given { bay = 5 }
+line "North" {
+  home_run = "${given.bay m"
+}

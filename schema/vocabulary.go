@@ -1,0 +1,63 @@
+package schema
+
+import (
+	"slices"
+	"strings"
+	"sync"
+)
+
+// vocabulary is what may stand in one kind of block, for telling what was meant
+// where the text itself could not be read.
+type vocabulary struct {
+	attributes map[string]string // name to what it takes
+	children   []string
+	named      bool // it has a label
+	free       bool // attributes have names of the user's own
+}
+
+// vocabularies holds one vocabulary for each kind of block; "" is the outermost
+// level of a file.
+var vocabularies = sync.OnceValue(func() map[string]*vocabulary {
+	all := map[string]*vocabulary{"": {children: theDialect().tops}}
+	for _, b := range theDialect().descriptions() {
+		v := &vocabulary{attributes: map[string]string{}, named: b.label != labelNone, free: b.name == "given" || b.name == "limit"}
+		for _, a := range b.attributes {
+			v.attributes[a.name] = a.takes
+		}
+		for _, c := range b.children {
+			v.children = append(v.children, c.name)
+		}
+		all[b.name] = v
+	}
+	return all
+})
+
+func (v *vocabulary) holds(block string) bool { return v != nil && slices.Contains(v.children, block) }
+
+func (v *vocabulary) says(attribute string) bool {
+	if v == nil {
+		return false
+	}
+	_, ok := v.attributes[attribute]
+	return ok || v.free
+}
+
+// anyAttribute tells that some block has an attribute of this name.
+func anyAttribute(name string) bool {
+	for _, v := range vocabularies() {
+		if _, ok := v.attributes[name]; ok {
+			return true
+		}
+	}
+	return false
+}
+
+// knownBlock gives the kind of block that a word names, whatever its capitals.
+func knownBlock(word string) (string, bool) {
+	if _, ok := vocabularies()[word]; ok && word != "" {
+		return word, true
+	}
+	folded := strings.ReplaceAll(strings.ToLower(word), "-", "_")
+	_, ok := vocabularies()[folded]
+	return folded, ok && folded != ""
+}
