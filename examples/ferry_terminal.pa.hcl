@@ -75,7 +75,7 @@ line "Departure hall" {
   output    = "Zone 1"
   cable     = "2 x 2.5 mm2"
   home_run  = "35 m"
-  loudspeaker "D" { # fault 4: 24 × 6 W here, and the other zones besides
+  loudspeaker "D" { # fault 4: 18 × 6 W here, and three zones more on the same channel
     model    = "house/wall-10"
     quantity = 18
     tap      = "6 W"

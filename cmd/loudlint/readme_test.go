@@ -9,6 +9,11 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+
+	"loudlint/linter"
+	"loudlint/rules"
+	"loudlint/schema"
+	"loudlint/schema/source"
 )
 
 // The documents at the top show commands and what they print in blocks marked
@@ -63,6 +68,29 @@ func TestDocumentsAreTrue(t *testing.T) {
 		if renewed != string(text) {
 			if err := os.WriteFile(document, []byte(renewed), 0o644); err != nil {
 				t.Fatal(err)
+			}
+		}
+	}
+}
+
+// TestDocumentsShowDesigns reads every block marked hcl as a design: what the
+// documents tell people to write has to be right.
+func TestDocumentsShowDesigns(t *testing.T) {
+	t.Chdir("../..")
+	for _, document := range documents {
+		text, err := os.ReadFile(document)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, block := range strings.Split(string(text), "```hcl\n")[1:] {
+			block, _, _ = strings.Cut(block, "```")
+			file := source.NewFile(fmt.Sprintf("%s, block %d", document, i+1), []byte(block))
+			design, problems := schema.Read(file.Name, []*source.File{file}, schema.Options{})
+			if len(problems) == 0 {
+				problems = linter.Judge(design, linter.Options{Checks: rules.All()}).Problems
+			}
+			for _, p := range problems {
+				t.Errorf("%s:%d: %s", file.Name, p.Span.From().Line, p)
 			}
 		}
 	}

@@ -15,9 +15,9 @@ import (
 //
 //	file:line:column: severity: message [check] (subject)
 //
-// An open outcome has "open" for its severity, one that passes "pass" (only
-// with Options.Passes), what to mind on site "caution", and what keeps a design
-// from being judged "problem".
+// An open outcome has "open" for its severity, one that passes "pass" and
+// what to mind on site "caution" (both only with Options.Passes), and what
+// keeps a design from being judged "problem".
 // The column counts visible characters from 1. What stands nowhere in the text
 // is placed at 1:1 of the design. Colour and Width do not matter. Errors are
 // those of w.
@@ -53,8 +53,11 @@ func writeOutcome(b *bufio.Writer, o *check.Outcome, design string, passes bool)
 		lineText(b, about...)
 		_ = b.WriteByte('\n')
 	}
+	if !passes {
+		return // cautions stand on the page; here they would bury the findings
+	}
 	for _, text := range o.Cautions {
-		linePlace(b, o.Subject.Span, design)
+		linePlace(b, o.Primary, design)
 		lineText(b, "caution: ", text)
 		lineText(b, about...)
 		_ = b.WriteByte('\n')

@@ -1,0 +1,46 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+// TestExamples judges each design under examples and compares the page with the
+// one in testdata/examples, which was read line by line. With -update it is
+// written anew.
+func TestExamples(t *testing.T) {
+	t.Chdir("../..")
+	paths, err := filepath.Glob("examples/*.pa.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range paths {
+		path = filepath.ToSlash(path)
+		if strings.HasSuffix(path, "catalogue.pa.hcl") {
+			continue // models that the others use
+		}
+		t.Run(filepath.Base(path), func(t *testing.T) {
+			got, err := outputOf(showing{command: runSource + " check " + path})
+			if err != nil {
+				t.Fatal(err)
+			}
+			golden := "testdata/examples/" + strings.TrimSuffix(filepath.Base(path), ".pa.hcl") + ".txt"
+			if *update {
+				if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
+					t.Fatal(err)
+				}
+			}
+			want, err := os.ReadFile(golden)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if diff := cmp.Diff(string(want), got); diff != "" {
+				t.Errorf("%s (-want +got; go test ./cmd/loudlint -update writes it):\n%s", golden, diff)
+			}
+		})
+	}
+}
