@@ -6,7 +6,6 @@ import (
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
-	"loudlint/schema"
 	"loudlint/schema/quantity"
 )
 
@@ -99,7 +98,7 @@ func withoutTransformer(r *check.Report, s *analysis.Run) {
 	seeLoads(answer, s.Each.From)
 	answer.Remedy(check.Advice, fmt.Sprintf("Give it a line transformer for %s, and write the tap it is set to: tap = \"…\".", lineVolts(volts)))
 	if c := s.Line.Channel; c != nil && c.Rated.Known() && c.Load.Known() {
-		rest := c.Load.Value - s.All.Value
+		rest := c.Load.Value - s.Each.Value*quantity.Power(s.Count)
 		if free := c.Rated.Value - rest; free > 0 {
 			answer.Remedy(check.Computed, fmt.Sprintf("Choose a tap of at most %s for it: the others already take %s of %s.", quantity.Power(float64(free)/float64(s.Count)), rest, c.Rated.Value))
 		}
@@ -142,17 +141,17 @@ func voltageRemedies(answer *check.Answer, s *analysis.Run) {
 		return
 	}
 	volts := lineVolts(o.Volts.Value)
-	list, stated := tapsFor(s, o.Volts.Value)
+	taps, stated := analysis.TapsAt(s.Part, o.Volts.Value)
 	if !stated {
-		if len(analysis.TapLists(s.Part)) > 0 {
+		if analysis.HasTaps(s.Part) {
 			answer.Remedy(check.Advice, fmt.Sprintf("Its transformer has no taps for %s: choose a loudspeaker that has, or the tap that comes nearest to the power wanted.", volts))
 			return
 		}
 		answer.Remedy(check.Advice, fmt.Sprintf("Connect it to the terminals of its transformer that are marked for %s, and write tap_for = %q.", volts, volts))
 		return
 	}
-	near := list.Items[0]
-	for _, t := range list.Items {
+	near := taps.List.Items[0]
+	for _, t := range taps.List.Items {
 		if math.Abs(math.Log(float64(t.V/tap.V))) < math.Abs(math.Log(float64(near.V/tap.V))) {
 			near = t
 		}
@@ -163,14 +162,4 @@ func voltageRemedies(answer *check.Answer, s *analysis.Run) {
 		return
 	}
 	answer.Remedy(check.Computed, text+fmt.Sprintf(" It then takes %s%s: look at the load of the amplifier and at its own rating.", near.Text, each(s)))
-}
-
-// tapsFor gives the taps a loudspeaker is stated to have at a voltage.
-func tapsFor(s *analysis.Run, volts quantity.Voltage) (schema.List[quantity.Power], bool) {
-	for _, t := range analysis.TapLists(s.Part) {
-		if sameVoltage(t.Volts, volts) && len(t.List.Items) > 0 {
-			return t.List, true
-		}
-	}
-	return schema.List[quantity.Power]{}, false
 }

@@ -80,8 +80,7 @@ func loudspeakerOverdriven(r *check.Report, s *analysis.Run) {
 	}
 	most := s.Delivered.Value
 	if quantity.AtMost(most, rated.V) {
-		r.Pass(runName(s)+" receives at most "+most.String()+" and is rated "+rated.V.String()+".").
-			Evidence(check.Of("most power received", s.Delivered), check.Plainly("rated power", rated.V)).Assumed(s.Delivered.Assumed...)
+		r.Pass(runName(s) + " receives at most " + most.String() + " and is rated " + rated.Text + ".").Assumed(s.Delivered.Assumed...)
 		return
 	}
 	name := "Loudspeaker " + quoted(s.MostAt)
@@ -89,7 +88,7 @@ func loudspeakerOverdriven(r *check.Report, s *analysis.Run) {
 		name += ", of " + counted(s.Count, "loudspeaker") + ","
 	}
 	answer := r.Fail(check.Error, fmt.Sprintf("%s receives %s at full output and is rated %s: %s too much.", name, most, rated.V, most-rated.V)).
-		Evidence(check.Of("most power received", s.Delivered), check.Plainly("rated power", rated.V)).
+		Evidence(check.Of("most power received", s.Receives()), check.Plainly("rated power", rated.V)).
 		Bound(check.Bound{Text: fmt.Sprintf("at most %s", rated.V), Number: float64(rated.V), Unit: "W", AtMost: true, Basis: "the loudspeaker's own rating, from its data sheet"}).
 		At(s.Part.Tap.Span).Assumed(s.Delivered.Assumed...)
 	if !s.Part.Tap.Set() {
@@ -109,13 +108,12 @@ func ownTap(s *analysis.Run) bool {
 	if o == nil || o.Kind != analysis.ConstantVoltage || !s.Part.Tap.Set() || !s.Each.Known() {
 		return false
 	}
-	for _, t := range analysis.TapLists(s.Part) {
-		if sameVoltage(t.Volts, o.Volts.Value) && sameVoltage(s.Tap.Marked, o.Volts.Value) {
-			_, found := t.Find(s.Part.Tap.V)
-			return found
-		}
+	taps, stated := analysis.TapsAt(s.Part, o.Volts.Value)
+	if !stated || !sameVoltage(s.Tap.Marked, o.Volts.Value) {
+		return false
 	}
-	return false
+	_, found := taps.Find(s.Part.Tap.V)
+	return found
 }
 
 // ratedMissing is the rating of a loudspeaker that is not stated.
@@ -131,8 +129,8 @@ func overdrivenRemedies(answer *check.Answer, s *analysis.Run) {
 		answer.Remedy(check.Computed, fmt.Sprintf("Use a loudspeaker rated %s or more, or an output that gives less.", s.Delivered.Value))
 	case o.Kind == analysis.ConstantVoltage:
 		var best schema.Value[quantity.Power]
-		if list, stated := tapsFor(s, o.Volts.Value); stated {
-			for _, t := range list.Items {
+		if taps, stated := analysis.TapsAt(s.Part, o.Volts.Value); stated {
+			for _, t := range taps.List.Items {
 				if t.V > best.V && quantity.AtMost(t.V, rated) {
 					best = t
 				}

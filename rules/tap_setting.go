@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"math"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
@@ -52,9 +51,8 @@ line "Hall" {
 }
 
 func tapSetting(r *check.Report, s *analysis.Run) {
-	lists := analysis.TapLists(s.Part)
 	tap, o := s.Part.Tap, s.Line.Output
-	if len(lists) == 0 || s.Tap.Direct || s.Tap.Off || !tap.Set() && o != nil && o.Kind == analysis.LowImpedance {
+	if !analysis.HasTaps(s.Part) || s.Tap.Direct || s.Tap.Off || !tap.Set() && o != nil && o.Kind == analysis.LowImpedance {
 		r.NotAsked()
 		return
 	}
@@ -62,21 +60,19 @@ func tapSetting(r *check.Report, s *analysis.Run) {
 		r.Open("Whether loudspeaker "+quoted(s.Part.Name)+" has the tap it is set to cannot be told.", analysis.MergeMissing(s.Each.Missing, s.Line.VoltsMissing())...)
 		return
 	}
-	list, stated := tapsFor(s, s.Tap.Marked)
+	taps, stated := analysis.TapsAt(s.Part, s.Tap.Marked)
 	if !stated {
-		noTaps(r, s, lists)
+		noTaps(r, s)
 		return
 	}
-	for _, t := range list.Items {
-		if quantity.AtMost(math.Abs(float64(t.V-tap.V)), analysis.TapTolerance*float64(t.V)) {
-			r.Pass(runName(s) + " has the " + tap.Text + " tap for " + lineVolts(s.Tap.Marked) + " it is set to.")
-			return
-		}
+	if _, found := taps.Find(tap.V); found {
+		r.Pass(runName(s) + " has the " + tap.Text + " tap for " + lineVolts(s.Tap.Marked) + " it is set to.")
+		return
 	}
-	below, above := neighbours(list, tap.V)
+	below, above := neighbours(taps.List, tap.V)
 	answer := r.Fail(check.Error, fmt.Sprintf("%s is set to %s and has no such tap for %s; the nearest %s %s.",
 		runName(s), tap.Text, lineVolts(s.Tap.Marked), verb(len(both(below, above)), "is", "are"), listed(described(both(below, above), tap.V)))).
-		At(tap.Span).See(readable(list.Span), "the taps it has for "+lineVolts(s.Tap.Marked))
+		At(tap.Span).See(readable(taps.List.Span), "the taps it has for "+lineVolts(s.Tap.Marked))
 	answer.Evidence(check.Plainly("tap wanted", tap.V))
 	for _, t := range both(below, above) {
 		e := check.Plainly("nearest tap", t.V)
@@ -98,7 +94,8 @@ func tapSetting(r *check.Report, s *analysis.Run) {
 }
 
 // noTaps judges a loudspeaker whose lists of taps are for other voltages.
-func noTaps(r *check.Report, s *analysis.Run, lists []analysis.TapList) {
+func noTaps(r *check.Report, s *analysis.Run) {
+	lists := analysis.TapLists(s.Part)
 	volts := make([]string, len(lists))
 	for i, t := range lists {
 		volts[i] = lineVolts(t.Volts)
@@ -153,7 +150,7 @@ func described(taps []schema.Value[quantity.Power], wanted quantity.Power) []str
 // newLoad says what the channel, or else the line, carries when the loudspeakers
 // of a block are on another tap.
 func newLoad(s *analysis.Run, tap schema.Value[quantity.Power]) string {
-	extra := (tap.V/s.Part.Tap.V - 1) * s.All.Value
+	extra := (tap.V/s.Part.Tap.V - 1) * s.Each.Value * quantity.Power(s.Count)
 	if c := s.Line.Channel; c != nil && c.Load.Known() && c.Rated.Known() && c.CarriesLines() {
 		return fmt.Sprintf("; the amplifier then carries %s of %s", c.Load.Value+extra, c.Rated.Value)
 	}

@@ -427,7 +427,7 @@ func (b *builder) loudspeakers(part *schema.Loudspeaker, at position) circuit.No
 func (b *builder) met(part *schema.Loudspeaker, load *speakerLoad, count int, at position) *Run {
 	r := b.runs[part]
 	if r == nil {
-		r = &Run{Line: b.line, Part: part, Tap: load.tap, Behind: slices.Clone(at.behind), Assumed: at.assumed}
+		r = &Run{Line: b.line, Part: part, Tap: load.tap, Behind: slices.Clone(at.behind), Assumed: at.assumed, index: len(b.line.Runs), load: load}
 		b.runs[part] = r
 		b.line.Runs = append(b.line.Runs, r)
 	}
@@ -609,17 +609,21 @@ func (b *builder) way(node circuit.Node) []CableUse {
 
 // memberName names a device with the runs it stands inside: "Room 4, Bed".
 func (p *place) memberName(offset int) string {
-	var outer []string
+	var name strings.Builder
 	for _, o := range p.in {
 		if o.placement == p.device {
 			offset += o.index
 			continue
 		}
-		outer = append(outer, o.placement.MemberName(o.index))
+		name.WriteString(o.placement.MemberName(o.index))
+		name.WriteString(", ")
 	}
-	name := p.device.Name
+	last := p.device.Name
 	if p.run != nil {
-		name = p.device.MemberName(offset)
+		last = p.device.MemberName(offset)
 	}
-	return strings.Join(append(outer, name), ", ")
+	if name.Len() == 0 {
+		return last
+	}
+	return name.String() + last
 }

@@ -121,16 +121,10 @@ func (b *builder) cautious() *builder {
 func (r *Run) settle(b *builder) {
 	load := b.loads[r.Part]
 	r.Each = Figure[quantity.Power]{Value: quantity.Power(load.watts), Missing: MergeMissing(load.missing, load.unfed)}
-	if !r.Each.Known() {
-		r.All = r.Each
-		return
+	if r.Each.Known() {
+		r.Each.From = []schema.Place{{Span: load.term.from, Note: load.term.text}}
+		r.Each.Sum = load.arithmetic
 	}
-	r.Each.From = []schema.Place{{Span: load.term.from, Note: load.term.text}}
-	t := load.term
-	t.count = r.Count
-	all := sum{terms: []term{t}}
-	r.All = all.figure()
-	r.Each.Sum = load.arithmetic
 }
 
 // loadMissing is what keeps the watts of a line from being known.
@@ -359,31 +353,35 @@ func (l *Line) take(b *builder) {
 
 // deliver reads off the most power each block receives.
 func (l *Line) deliver(b *builder, solution *circuit.Solution) {
-	runs := make(map[*schema.Loudspeaker]*Run, len(l.Runs))
-	for _, r := range l.Runs {
-		runs[r.Part] = r
+	type most struct {
+		place *place
+		k     int
 	}
-	most := make(map[*Run]circuit.LoadID, len(l.Runs))
+	best := make([]most, len(l.Runs))
 	for i := range b.places {
 		p := &b.places[i]
 		if p.run == nil {
 			continue
 		}
-		r := runs[p.run.Part]
+		r := l.Runs[p.run.index] // b may have runs of its own
 		members := p.count
 		if p.step == 0 {
 			members = 1 // all of a run on one node get the same
 		}
 		for k := range members {
-			id := p.loads + circuit.LoadID(k)
-			watts := quantity.Power(solution.LoadWatts(id))
-			if r.MostAt == "" || watts > r.Delivered.Value*(1+1e-9) {
-				r.Delivered.Value, r.MostAt, most[r] = watts, p.memberName(k), id
+			watts := quantity.Power(solution.LoadWatts(p.loads + circuit.LoadID(k)))
+			if best[r.index].place == nil || watts > r.Delivered.Value*(1+1e-9) {
+				r.Delivered.Value, best[r.index] = watts, most{p, k}
 			}
 		}
 	}
-	for r, id := range most {
-		r.Delivered.Sum = b.loads[r.Part].delivers(r.Delivered.Value, quantity.Voltage(cmplx.Abs(solution.LoadVolts(id))))
+	for i, m := range best {
+		if m.place == nil {
+			continue
+		}
+		r := l.Runs[i]
+		r.MostAt = m.place.memberName(m.k)
+		r.mostVolts = cmplx.Abs(solution.LoadVolts(m.place.loads + circuit.LoadID(m.k)))
 		switch {
 		case b.how.none:
 			r.Delivered.Assumed = []string{"cable is left out of the power delivered, because not all of it is known"}

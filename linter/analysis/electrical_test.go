@@ -462,7 +462,7 @@ func TestNestedRuns(t *testing.T) {
 	if a.Count != 14 || a.Behind.Sum != "1 × 3 W + 1 × 0.75 W = 3.75 W" {
 		t.Errorf("%d attenuators with %q behind each; want 14 with 3.75 W", a.Count, a.Behind.Sum)
 	}
-	if got, want := l.Runs[1].All.Sum, "14 × 3 W = 42 W"; got != want {
+	if got, want := l.Runs[1].All().Sum, "14 × 3 W = 42 W"; got != want {
 		t.Errorf("the beds take %q; want %q", got, want)
 	}
 	var metres float64

@@ -24,7 +24,7 @@ func (b *builder) loudspeaker(part *schema.Loudspeaker) *speakerLoad {
 		l.term = term{text: part.Tap.Text, from: part.Tap.Span}
 	case part.Tap.Set():
 		b.tapped(l, part)
-	case nominal(part).Set() && (b.kind == LowImpedance || !hasTaps(part)):
+	case nominal(part).Set() && (b.kind == LowImpedance || !HasTaps(part)):
 		b.direct(l, part)
 	case b.kind == LowImpedance:
 		l.missing = []Missing{missing("impedance", "loudspeaker", &part.Part, `impedance = "8 ohm"`)}
@@ -46,8 +46,8 @@ func (l *speakerLoad) ohm() float64 {
 	return ohm + l.load.SeriesOhm
 }
 
-// hasTaps tells that a loudspeaker has a line transformer.
-func hasTaps(part *schema.Loudspeaker) bool {
+// HasTaps tells that a loudspeaker is stated to have a line transformer.
+func HasTaps(part *schema.Loudspeaker) bool {
 	return part.Taps100V.Set() || part.Taps70V.Set() || part.Taps25V.Set()
 }
 
@@ -87,7 +87,9 @@ func (b *builder) tapped(l *speakerLoad, part *schema.Loudspeaker) {
 	}
 	l.tap = Tap{Marked: quantity.Voltage(marked), MarkedFrom: from}
 	l.load = circuit.Load{PowerW: tap, MarkedVolts: marked, SeriesOhm: float64(part.SeriesResistance.V)}
-	l.term.ohm = quantity.Resistance(l.ohm()).String()
+	if b.kind != ConstantVoltage { // where ohms add up, and not watts
+		l.term.ohm = quantity.Resistance(l.ohm()).String()
+	}
 	volts := b.sourceVolts()
 	if volts == 0 {
 		l.unfed = b.line.VoltsMissing()
@@ -149,8 +151,11 @@ type TapList struct {
 
 // TapLists gives the lists of taps that are stated, highest voltage first.
 func TapLists(part *schema.Loudspeaker) []TapList {
-	var all []TapList
-	for _, t := range []TapList{
+	if !HasTaps(part) {
+		return nil
+	}
+	all := make([]TapList, 0, 3)
+	for _, t := range [...]TapList{
 		{100, "taps_100V", part.Taps100V},
 		{quantity.Voltage(70).Line(), "taps_70V", part.Taps70V},
 		{25, "taps_25V", part.Taps25V},
@@ -162,15 +167,30 @@ func TapLists(part *schema.Loudspeaker) []TapList {
 	return all
 }
 
+// TapsAt gives the taps a loudspeaker is stated to have at a voltage, which may
+// be 2 % off: transformers are not more exact.
+func TapsAt(part *schema.Loudspeaker, volts quantity.Voltage) (TapList, bool) {
+	for _, t := range [...]TapList{
+		{100, "taps_100V", part.Taps100V},
+		{quantity.Voltage(70).Line(), "taps_70V", part.Taps70V},
+		{25, "taps_25V", part.Taps25V},
+	} {
+		if len(t.List.Items) > 0 && quantity.AtMost(math.Abs(float64(t.Volts-volts)), TapTolerance*float64(t.Volts)) {
+			return t, true
+		}
+	}
+	return TapList{}, false
+}
+
 // TapTolerance is how far a written tap may be from the list's: data sheets
 // round 0.625 W to 0.62 or 0.63 W.
 const TapTolerance = 0.02
 
 // Find gives the tap of the list that a written power means, within 2 %.
 func (t TapList) Find(tap quantity.Power) (quantity.Power, bool) {
-	for _, v := range t.List.Items {
-		if quantity.AtMost(math.Abs(float64(tap-v.V)), TapTolerance*float64(v.V)) {
-			return v.V, true
+	for i := range t.List.Items {
+		if v := t.List.Items[i].V; quantity.AtMost(math.Abs(float64(tap-v)), TapTolerance*float64(v)) {
+			return v, true
 		}
 	}
 	return 0, false

@@ -175,19 +175,43 @@ type Run struct {
 	// Count is how many loudspeakers it comes to on this line.
 	Count int
 	// Each is the real power one takes at the voltage of its output at rated
-	// power, and All what all take.
+	// power.
 	Each Figure[quantity.Power]
-	All  Figure[quantity.Power]
 	// Tap says how each is connected.
 	Tap Tap
 	// Delivered is the most power one receives at full output, cable included
-	// and attenuators fully up; MostAt names it.
+	// and attenuators fully up; MostAt names it. Receives gives the same with
+	// its arithmetic.
 	Delivered Figure[quantity.Power]
 	MostAt    string
 	// Behind are the attenuators it stands behind, outermost first.
 	Behind []*Attenuator
 	// Assumed tells that it, or what it stands in, is marked assumed.
 	Assumed bool
+
+	index     int // in Runs of the line
+	load      *speakerLoad
+	mostVolts float64 // at what receives most
+}
+
+// All is what all loudspeakers of the block take.
+func (r *Run) All() Figure[quantity.Power] {
+	if !r.Each.Known() {
+		return r.Each
+	}
+	t := r.load.term
+	t.count = r.Count
+	all := sum{terms: []term{t}}
+	return all.figure()
+}
+
+// Receives is Delivered with its arithmetic.
+func (r *Run) Receives() Figure[quantity.Power] {
+	f := r.Delivered
+	if f.Known() && r.MostAt != "" {
+		f.Sum = r.load.delivers(f.Value, quantity.Voltage(r.mostVolts))
+	}
+	return f
 }
 
 // Tap is how a loudspeaker is connected.

@@ -5,7 +5,7 @@ amplifier "Four" {
   rated_power = "30 W" # expect load-margin pass: share of the rating 66.67 %
 }
 amplifier "Five" {
-  rated_power = "30 W" # expect load-margin fail warning: share of the rating 83.33 % && at most 24 W (20 % below 30 W) && set by the criteria && take 1 W off
+  rated_power = "30 W" # expect load-margin fail warning: share of the rating 83.33 % && at most 24 W (20 % below 30 W) && set by the criteria && remedy (computed) Take 1 W off
 }
 line "Four" {
   amplifier = "Four"
