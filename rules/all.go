@@ -29,7 +29,11 @@ func Groups() []Group {
 			MonoSum,
 			InputTaken,
 		}},
-		{"Surroundings and data", []*check.Check{
+		{"Supply and surroundings", []*check.Check{
+			StandbyBattery,
+			MainsLoad,
+			RackHeat,
+			ExposureRating,
 			Unfed,
 			TypicalData,
 		}},

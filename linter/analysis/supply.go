@@ -64,6 +64,7 @@ type drawn struct {
 	unit       *schema.Unit
 	idle, full drawnFigure
 	law        supply.Law
+	load       float64 // what hangs on it, as a share of its rated output
 	assumed    []string
 }
 
@@ -81,13 +82,17 @@ func (s *System) analyseSupply() {
 			forRelays++
 		}
 	}
+	amplifiers := make(map[*schema.Unit]*Amplifier, len(s.Amplifiers))
+	for _, a := range s.Amplifiers {
+		amplifiers[a.Part] = a
+	}
 	for _, part := range s.Design.Supplies {
 		p := &Supply{Part: part}
 		var mains []drawn
 		for _, name := range part.Feeds.Items {
 			if u := s.Design.Unit(name.V); u != nil && !slices.Contains(p.Units, u) {
 				p.Units = append(p.Units, u)
-				p.battery = append(p.battery, fromBattery(u, part.Battery))
+				p.battery = append(p.battery, fromBattery(u, amplifiers[u], part.Battery))
 				mains = append(mains, fromMains(u))
 			}
 		}
@@ -103,8 +108,9 @@ func (s *System) analyseSupply() {
 }
 
 // Standby gives the battery a supply needs that waits and then announces as long
-// as it says, with every amplifier at a share (0 to 1) of its rated output. For
-// ageing and derating see supply.Battery.
+// as it says, with every amplifier at a share (0 to 1) of the power that the
+// loudspeakers on it take at full output. For ageing and derating see
+// supply.Battery.
 func (p *Supply) Standby(share, ageing, derating float64) Standby {
 	var s Standby
 	s.Waiting = p.current(0, &p.Relays.Waiting)
@@ -144,7 +150,7 @@ func (p *Supply) Standby(share, ageing, derating float64) Standby {
 	return s
 }
 
-// current is what the battery gives at a share of rated output.
+// current is what the battery gives at a share of full output.
 func (p *Supply) current(share float64, relays *Figure[quantity.Current]) Figure[quantity.Current] {
 	sum := drawnAt[quantity.Current](p.battery, share)
 	if p.Relays.Count > 0 {
@@ -166,14 +172,18 @@ func (p *Supply) feedsMissing() []Missing {
 	return []Missing{missing("units that the supply feeds", "supply", &p.Part.Part, `feeds = ["…"]`)}
 }
 
-// fromBattery is what a unit takes from a standby supply.
-func fromBattery(u *schema.Unit, battery schema.Value[quantity.Voltage]) drawn {
+// fromBattery is what a unit takes from a standby supply. An amplifier gives no
+// more than the loudspeakers on it take.
+func fromBattery(u *schema.Unit, amplifier *Amplifier, battery schema.Value[quantity.Voltage]) drawn {
 	d := drawn{
-		unit: u,
+		unit: u, load: amplifier.loadShare(),
 		idle: drawnOf(u, u.BatteryIdle, "standby supply current with no signal", `battery_idle = "0.9 A"`),
 		full: drawnOf(u, u.BatteryFull, "standby supply current at rated output", `battery_full = "28 A"`),
 	}
 	d.mixer()
+	if d.load < 1 {
+		d.assumed = append(d.assumed, "an amplifier at full output gives what the loudspeakers on it take, and draws the less")
+	}
 	volts := u.BatteryVolts
 	if !volts.Set() {
 		volts = battery
@@ -184,11 +194,12 @@ func fromBattery(u *schema.Unit, battery schema.Value[quantity.Voltage]) drawn {
 	return d
 }
 
-// fromMains is what a unit takes from the mains.
+// fromMains is what a unit takes from the mains. Circuits and ventilation have to
+// do for the rating, whatever hangs on it today.
 func fromMains(u *schema.Unit) drawn {
 	const what, write = "power taken from the mains at rated output", `mains_full = "430 W"`
 	d := drawn{
-		unit: u,
+		unit: u, load: 1,
 		idle: drawnOf(u, u.MainsIdle, "power taken from the mains with no signal", `mains_idle = "25 W"`),
 		full: drawnOf(u, u.MainsFull, what, write),
 	}
@@ -228,7 +239,32 @@ func (d *drawn) mixer() {
 		d.full.lacks = d.idle.lacks // one question is enough
 		return
 	}
-	d.assumed = []string{fmt.Sprintf("%s takes the same with and without a signal", named(d.unit.Kind, d.unit.Name))}
+	d.assumed = []string{"a mixer that states one figure takes the same with and without a signal"}
+}
+
+// loadShare is what the loudspeakers on an amplifier take, as a share of its rated
+// output; 1 where that is not known, where they take more, and for no amplifier.
+func (a *Amplifier) loadShare() float64 {
+	if a == nil || len(a.Lines) == 0 {
+		return 1
+	}
+	rated, load := 0.0, 0.0
+	for _, c := range a.Channels {
+		if !c.Rated.Known() {
+			return 1
+		}
+		rated += float64(c.Rated.Value)
+	}
+	for _, l := range a.Lines {
+		if !l.Load.Known() {
+			return 1
+		}
+		load += float64(l.Load.Value)
+	}
+	if rated <= 0 {
+		return 1
+	}
+	return min(1, load/rated)
 }
 
 // ratedOutput is the rated power of all channels of a unit in W, 0 when it has
@@ -255,8 +291,10 @@ func (d *drawn) missing(share float64) []Missing {
 	return MergeMissing(d.idle.lacks, d.full.lacks)
 }
 
-// at gives the draw at a share of rated output.
-func (d *drawn) at(share float64) float64 { return d.law.At(share, d.idle.value, d.full.value) }
+// at gives the draw at a share of the output it can have.
+func (d *drawn) at(share float64) float64 {
+	return d.law.At(share, d.idle.value, supply.Loaded(d.load, d.idle.value, d.full.value))
+}
 
 // assumes is what that draw takes for granted.
 func (d *drawn) assumes(share float64) []string {

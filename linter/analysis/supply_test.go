@@ -117,9 +117,10 @@ supply "Battery" {
 `
 
 // TestStandbyWithRelays counts by hand: 2 floors × 14 relays × 25 mA = 0.7 A;
-// waiting 0.5 + 2·0.9 = 2.3 A; announcing at full 0.5 + 2·28 + 0.7 = 57.2 A, and
-// at one eighth (480 W of 27.1 A · 24 V is 73.8 %, which class B can have, so by
-// the root of 1/8) 0.5 + 2·(0.9 + 27.1·0.353553) + 0.7 = 22.1626 A.
+// waiting 0.5 + 2·0.9 = 2.3 A. Each amplifier of 480 W has 45 W on it and draws
+// 0.9 + 27.1·45/480 = 3.440625 A at full output: 0.5 + 2·3.440625 + 0.7 = 8.08125 A.
+// At one eighth (480 W of 27.1 A · 24 V is 73.8 %, which class B can have, so by the
+// root of 1/8) it is 0.5 + 2·(0.9 + 2.540625·0.353553) + 0.7 = 4.796494 A.
 func TestStandbyWithRelays(t *testing.T) {
 	t.Parallel()
 	s := worked(t, fmt.Sprintf(relaysDesign, ""))
@@ -132,15 +133,15 @@ func TestStandbyWithRelays(t *testing.T) {
 	}
 	full := p.Standby(1, 1.25, 1.75)
 	within(t, "waiting", float64(full.Waiting.Value), 2.3, 1e-9)
-	within(t, "announcing at full output", float64(full.Announcing.Value), 57.2, 1e-9)
-	within(t, "capacity", float64(full.Capacity.Value), 1.25*(24*2.3+1.75*0.5*57.2), 1e-9)
-	within(t, "without factors", float64(full.Bare), 24*2.3+0.5*57.2, 1e-9)
+	within(t, "announcing at full output", float64(full.Announcing.Value), 8.08125, 1e-9)
+	within(t, "capacity", float64(full.Capacity.Value), 1.25*(24*2.3+1.75*0.5*8.08125), 1e-9)
+	within(t, "without factors", float64(full.Bare), 24*2.3+0.5*8.08125, 1e-9)
 	speech := p.Standby(1.0/8, 1.25, 1.75)
-	within(t, "announcing speech", float64(speech.Announcing.Value), 22.1626, 1e-5)
-	if want := "0.5 A + 2 × 28 A + 0.7 A for relays = 57.2 A"; full.Announcing.Sum != want {
+	within(t, "announcing speech", float64(speech.Announcing.Value), 4.796494, 1e-6)
+	if want := "0.5 A + 2 × 3.441 A + 0.7 A for relays = 8.081 A"; full.Announcing.Sum != want {
 		t.Errorf("the sum reads %q, want %q", full.Announcing.Sum, want)
 	}
-	for _, want := range []string{"mixer \"Matrix\" takes the same", "override relays are energised for announcements only", "class B"} {
+	for _, want := range []string{"takes the same with and without a signal", "override relays are energised for announcements only", "class B"} {
 		if all := strings.Join(speech.Capacity.Assumed, "; "); !strings.Contains(all, want) {
 			t.Errorf("%q is not among what is assumed: %s", want, all)
 		}
@@ -153,8 +154,8 @@ func TestReleasedRelays(t *testing.T) {
 	design := strings.Replace(fmt.Sprintf(relaysDesign, ""), `current  = "25 mA"`, "current  = \"25 mA\"\n    relay    = \"released to override\"", 1)
 	got := supplyOf(t, worked(t, design), "Battery").Standby(1, 1, 1)
 	within(t, "waiting", float64(got.Waiting.Value), 3, 1e-9)
-	within(t, "announcing", float64(got.Announcing.Value), 56.5, 1e-9)
-	within(t, "capacity", float64(got.Capacity.Value), 24*3+0.5*56.5, 1e-9)
+	within(t, "announcing", float64(got.Announcing.Value), 7.38125, 1e-9)
+	within(t, "capacity", float64(got.Capacity.Value), 24*3+0.5*7.38125, 1e-9)
 	if all := strings.Join(got.Capacity.Assumed, "; "); strings.Contains(all, "relays") {
 		t.Errorf("it is assumed what the design says: %s", all)
 	}
@@ -202,6 +203,33 @@ supply "Second" {
 		if got := [2]int{s.Supplies[0].Relays.Count, s.Supplies[1].Relays.Count}; got != c.want {
 			t.Errorf("override %q, relays %q and %q: %v relays, want %v", c.override, c.first, c.second, got, c.want)
 		}
+	}
+}
+
+// TestLoadOfAnAmplifier: no line, a load that is not known, and one beyond the
+// rating all count as the rating.
+func TestLoadOfAnAmplifier(t *testing.T) {
+	t.Parallel()
+	const hung = "line \"L\" {\n  amplifier = \"A\"\n  output = \"100 V\"\n  loudspeaker \"S\" {\n    %s\n  }\n}\n"
+	for _, c := range []struct {
+		line string
+		want float64
+	}{
+		{"", 11},
+		{fmt.Sprintf(hung, `tap = "25 W"`), 3.5},
+		{fmt.Sprintf(hung, `tap = "100 W"`), 11},
+		{fmt.Sprintf(hung, `tap = "200 W"`), 11},
+		{fmt.Sprintf(hung, ``), 11},
+	} {
+		s := worked(t, c.line+`
+amplifier "A" {
+  rated_power  = "100 W"
+  battery_idle = "1 A"
+  battery_full = "11 A"
+}
+supply "S" { feeds = ["A"] }
+`)
+		within(t, c.line, float64(supplyOf(t, s, "S").Standby(1, 1, 1).Announcing.Value), c.want, 1e-9)
 	}
 }
 
@@ -321,7 +349,7 @@ func TestStandbyAgainstCounting(t *testing.T) {
 			fmt.Fprintf(&b, "amplifier \"A %d\" {\n  rated_power = \"100 W\"\n  battery_idle = \"%d mA\"\n  battery_full = \"%d mA\"\n}\n", i, idle, full)
 			names = append(names, fmt.Sprintf("%q", fmt.Sprintf("A %d", i)))
 		}
-		fmt.Fprintf(&b, "line \"L\" {\n  amplifier = \"A 0\"\n  output = \"100 V\"\n  override_from = \"A 0\"\n  attenuator \"R\" {\n    quantity = %d\n    override = \"24 V relay\"\n    current = \"%d mA\"\n    loudspeaker \"B\" { tap = \"1 W\" }\n  }\n}\n", rooms, relay)
+		fmt.Fprintf(&b, "amplifier \"Other\" { rated_power = \"100 W\" }\nline \"L\" {\n  amplifier = \"Other\"\n  output = \"100 V\"\n  override_from = \"A 0\"\n  attenuator \"R\" {\n    quantity = %d\n    override = \"24 V relay\"\n    current = \"%d mA\"\n    loudspeaker \"B\" { tap = \"1 W\" }\n  }\n}\n", rooms, relay)
 		fmt.Fprintf(&b, "supply \"S\" {\n  feeds = [%s]\n  standby = \"24 h\"\n  announcement = \"30 min\"\n}\n", strings.Join(names, ", "))
 		s := worked(t, b.String())
 

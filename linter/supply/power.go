@@ -44,6 +44,12 @@ func (l Law) At(share, idle, full float64) float64 {
 	return idle + share*(full-idle)
 }
 
+// Loaded gives the draw at full output voltage into a share (0 to 1) of the rated
+// load, in the unit of idle and full: what is drawn above idle falls with the
+// output current, as it does in class B, and with the output power, as it does in
+// a switching stage.
+func Loaded(share, idle, full float64) float64 { return idle + share*(full-idle) }
+
 // Input is the power an amplifier draws that gives an output power with an
 // efficiency of 0 to 1.
 func Input(outputWatts, efficiency float64) float64 { return outputWatts / efficiency }

@@ -96,14 +96,19 @@ func TestEditionOf2002(t *testing.T) {
 func TestCapacityAgainstSearch(t *testing.T) {
 	t.Parallel()
 	random := rand.New(rand.NewPCG(5839, 1))
-	const step = 0.02 // Ah
+	const step = 0.05 // Ah
 	border := 0
-	for range 300 {
-		standbyMinutes, announcementMinutes := 60*random.IntN(25), 5*random.IntN(40)
+	for n := range 80 {
+		standbyMinutes, announcementMinutes := 30*random.IntN(20), 5*random.IntN(40)
 		b := supply.Battery{
 			StandbyHours: float64(standbyMinutes) / 60, StandbyAmps: 2 * random.Float64(),
 			AnnouncementHours: float64(announcementMinutes) / 60, AnnouncementAmps: 3 * random.Float64(),
 			Derating: 1 + random.Float64(), Ageing: 1 + random.Float64()/2,
+		}
+		if n%4 == 0 { // near the border: I2 just above C/20 of a battery that is not derated
+			b.StandbyHours = 10 + b.StandbyHours
+			standbyMinutes += 600
+			b.AnnouncementAmps = 1.01 * b.Ageing * b.StandbyHours * b.StandbyAmps / (20 - b.Ageing*b.AnnouncementHours)
 		}
 		lasts := func(ampHours float64) bool {
 			left := ampHours / b.Ageing
@@ -178,8 +183,8 @@ func TestNormalUse(t *testing.T) {
 // supply current over a sine, and finds the law and its efficiency again.
 func TestLawOfClassB(t *testing.T) {
 	t.Parallel()
-	const rail, ohm, steps = 40.0, 8.0, 100000
-	drawn := func(share float64) (in, out float64) {
+	const rail, ohm, steps = 40.0, 8.0, 10000
+	into := func(share, ohm float64) (in, out float64) {
 		peak := rail * math.Sqrt(share)
 		for n := range steps {
 			volts := peak * math.Sin(2*math.Pi*(float64(n)+0.5)/steps)
@@ -188,12 +193,17 @@ func TestLawOfClassB(t *testing.T) {
 		}
 		return in, out
 	}
+	drawn := func(share float64) (in, out float64) { return into(share, ohm) }
 	full, rated := drawn(1)
 	near(t, "efficiency", rated/full, math.Pi/4, 1e-6)
 	for _, share := range []float64{1.0 / 8, 0.5, 1} {
 		in, _ := drawn(share)
 		near(t, "draw", supply.WithVolts.At(share, 0, full), in, 1e-6*full)
 	}
+	half, _ := into(1, 2*ohm)
+	near(t, "half the load", supply.Loaded(0.5, 0, full), half, 1e-6*full)
+	both, _ := into(1.0/8, 2*ohm)
+	near(t, "half the load at one eighth", supply.WithVolts.At(1.0/8, 0, supply.Loaded(0.5, 0, full)), both, 1e-6*full)
 	if got := supply.LawOf(0.99*rated, 0, full); got != supply.WithVolts {
 		t.Error("a class B stage is taken for a switching one")
 	}

@@ -1,0 +1,19 @@
+amplifier "Rack" { rated_power = "120 W" }
+line "Yard" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "Y" {
+    quantity = 2
+    tap      = "5 W"
+    space    = "Yard"
+  }
+  loudspeaker "Z" {
+    quantity = 2
+    tap      = "5 W"
+    exposure = "IP20" # expect fail error: IP20
+    space    = "Yard"
+  }
+}
+space "Yard" { # expect open: loudspeaker "Y"
+  exposure = "IP44"
+}

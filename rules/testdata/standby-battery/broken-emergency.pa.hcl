@@ -1,0 +1,17 @@
+system "Job" {
+  duty = "emergency"
+}
+amplifier "Rack" {
+  rated_power   = "360 W"
+  battery_volts = "24 V"
+  battery_idle  = "1.8 A"
+  battery_full  = "22 A"
+}
+supply "Standby" {
+  feeds        = ["Rack"]
+  battery      = "24 V"
+  capacity     = "60 Ah" # expect fail error: too little even for speech
+  standby      = "24 h"
+  announcement = "30 min"
+  ageing       = 1.25
+}
