@@ -111,7 +111,7 @@ func Judge(design *schema.Design, options Options) *Judged {
 		}
 		j.Outcomes = append(j.Outcomes, runs[i].Outcomes...)
 	}
-	order(j.Outcomes)
+	j.Outcomes = order(j.Outcomes)
 	identify(j.Outcomes)
 	return j
 }
@@ -218,16 +218,33 @@ func quotedOr(text string) string {
 
 // order puts outcomes into the one order in which everything is written: by
 // place, then check, then subject, then text.
-func order(all []check.Outcome) {
-	slices.SortStableFunc(all, func(a, b check.Outcome) int {
+//
+// Places are sorted, not outcomes, which are large, and each subject is written
+// once: a large design has tens of thousands of outcomes.
+func order(all []check.Outcome) []check.Outcome {
+	subjects := make([]string, len(all))
+	places := make([]int, len(all))
+	for i := range all {
+		subjects[i], places[i] = all[i].Subject.String(), i
+	}
+	slices.SortFunc(places, func(i, j int) int {
+		a, b := &all[i], &all[j]
+		if c := source.Compare(a.Primary, b.Primary); c != 0 {
+			return c
+		}
 		return cmp.Or(
-			source.Compare(a.Primary, b.Primary),
 			cmp.Compare(a.Check.ID, b.Check.ID),
-			cmp.Compare(a.Subject.String(), b.Subject.String()),
+			cmp.Compare(subjects[i], subjects[j]),
 			cmp.Compare(a.Key, b.Key),
 			cmp.Compare(a.Message, b.Message),
+			cmp.Compare(i, j),
 		)
 	})
+	ordered := make([]check.Outcome, len(all))
+	for n, i := range places {
+		ordered[n] = all[i]
+	}
+	return ordered
 }
 
 // identify names each outcome by what it is about, never by where it stands or

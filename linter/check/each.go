@@ -188,13 +188,12 @@ func LineSubject(l *analysis.Line) Subject {
 
 // RunSubject is a loudspeaker block on a line.
 func RunSubject(s *analysis.Run) Subject {
-	subject := LineSubject(s.Line)
+	path := make([]Step, 0, 2+len(s.Behind))
+	path = append(path, Step{"line", s.Line.Part.Name})
 	for _, a := range s.Behind {
-		subject.Path = append(subject.Path, Step{"attenuator", a.Part.Name})
+		path = append(path, Step{"attenuator", a.Part.Name})
 	}
-	subject.Path = append(subject.Path, Step{"loudspeaker", s.Part.Name})
-	subject.Span = s.Part.Header
-	return subject
+	return Subject{Path: append(path, Step{"loudspeaker", s.Part.Name}), Span: s.Part.Header}
 }
 
 // SourceSubject is a source.

@@ -94,11 +94,19 @@ func (s Subject) String() string {
 	if len(s.Path) == 0 {
 		return "the job"
 	}
-	steps := make([]string, len(s.Path))
+	var b strings.Builder
 	for i, p := range s.Path {
-		steps[i] = p.String()
+		if i > 0 {
+			b.WriteString(", ")
+		}
+		b.WriteString(p.Kind)
+		if p.Name != "" {
+			b.WriteString(` "`)
+			b.WriteString(p.Name)
+			b.WriteByte('"')
+		}
 	}
-	return strings.Join(steps, ", ")
+	return b.String()
 }
 
 // Evidence is one figure of an outcome.
