@@ -154,7 +154,7 @@ func mainsLoad(r *check.Report, p *analysis.Supply) {
 	a.Assumed(normal.Assumed...)
 	if over := float64(c.amps(normal.Value) - most); !quantity.AtMost(c.amps(normal.Value), most) {
 		a.Remedy(check.Computed, fmt.Sprintf("Move units that take at least %s in normal use to another circuit.", quantity.Power(over*float64(c.volts)*c.factor))).
-			Remedy(check.Advice, "Or have an electrician fit a circuit for more; breaker and cable go together.")
+			Remedy(check.Advice, "Have an electrician fit a circuit for more; breaker and cable go together.")
 	}
 }
 

@@ -253,9 +253,9 @@ func (b *battery) remedies(a *check.Answer) {
 	size := batterySize(need)
 	a.Remedy(check.Proved, fmt.Sprintf("Fit %s or more; the design asks for at least %s.", size, need), check.Write(&b.Part.Part, b.Part.Capacity.Span, "capacity", `"`+size.String()+`"`))
 	if hours := float64(b.Part.Standby.V) / 3600; hours >= 1 {
-		a.Remedy(check.Computed, fmt.Sprintf("Or let units sleep while nothing is announced: every 0.1 A less in waiting saves %s.", quantity.Charge(0.1*b.ageing*hours)))
+		a.Remedy(check.Computed, fmt.Sprintf("Let units sleep while nothing is announced: every 0.1 A less in waiting saves %s.", quantity.Charge(0.1*b.ageing*hours)))
 	}
-	a.Remedy(check.Advice, "Or measure the current with the announcement that will be given, and write that as battery_full.")
+	a.Remedy(check.Advice, "Measure the current with the announcement that will be given, and write that as battery_full.")
 }
 
 // batterySize rounds a capacity up to a size batteries are sold in, or strings of

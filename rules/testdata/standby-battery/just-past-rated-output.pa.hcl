@@ -10,7 +10,7 @@ amplifier "Rack" {
 supply "Standby" {
   feeds        = ["Rack"]
   battery      = "24 V"
-  capacity     = "78 Ah" # expect fail note: enough for speech, not for full output && measure the current
+  capacity     = "78 Ah" # expect fail note: enough for speech, not for full output && Measure the current
   standby      = "24 h"
   announcement = "30 min"
   ageing       = 1.25
