@@ -121,12 +121,12 @@ func impliedFloors(c *analysis.Channel) []check.Evidence {
 func loadMarginRemedies(answer *check.Answer, c *analysis.Channel, limit check.Limit) {
 	rated, load := float64(c.Rated.Value), float64(c.Load.Value)
 	// Aim for the margin that leaves no finding at all, not for the next limit.
-	clear := max(limit.Value, answer.Limit("note_margin").Value)
-	need := quantity.Power(load / (1 - clear/100))
+	kept := max(limit.Value, answer.Limit("note_margin").Value)
+	need := quantity.Power(load / (1 - kept/100))
 	rating := standardRating(need)
 	answer.Remedy(check.Proved, fmt.Sprintf("Fit an amplifier channel rated %s or more; the load asks for at least %s.", rating, need),
 		check.Write(c.RatedPart(), c.Part.RatedPower.Span, "rated_power", `"`+rating.String()+`"`))
-	answer.Remedy(check.Computed, fmt.Sprintf("Take %s off the channel: turn taps down (one step of 3 dB halves a tap) or move loudspeakers to another channel.", quantity.Power(load-below(rated, check.Limit{Value: clear}))))
+	answer.Remedy(check.Computed, fmt.Sprintf("Take %s off the channel: turn taps down (one step of 3 dB halves a tap) or move loudspeakers to another channel.", quantity.Power(load-below(rated, check.Limit{Value: kept}))))
 }
 
 // below is what is left of a rating when a margin in per cent is kept.

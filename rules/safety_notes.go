@@ -68,7 +68,7 @@ func safetyNotes(r *check.Report, s *analysis.System) {
 	shock(r, s, stated)
 	mains(r, s, stated)
 	height(r, s, stated)
-	hearing(r, s, stated)
+	hearing(r, stated)
 	emergency(r, s, stated)
 }
 
@@ -169,7 +169,7 @@ func height(r *check.Report, s *analysis.System, stated *schema.Safety) {
 }
 
 // hearing is about the highest level that is stated.
-func hearing(r *check.Report, s *analysis.System, stated *schema.Safety) {
+func hearing(r *check.Report, stated *schema.Safety) {
 	limit := r.Limit("loudest")
 	level := stated.HighestLevel
 	switch {
@@ -201,7 +201,7 @@ func emergency(r *check.Report, s *analysis.System, stated *schema.Safety) {
 		return
 	}
 	caution := "This design serves emergencies. It needs design, installation, test and approval by people licensed for it, under the codes in force there; nothing said here shows that it complies."
-	absent := missingStatements(s, stated)
+	absent := missingStatements(stated)
 	if len(absent) == 0 {
 		r.Pass(fmt.Sprintf("Emergency duty: %s answers for it, built to %s.", stated.EmergencyBy.V, stated.EmergencyRules.V)).Key("emergency duty").At(system.Duty.Span).Caution(caution)
 		return
@@ -217,7 +217,7 @@ func emergency(r *check.Report, s *analysis.System, stated *schema.Safety) {
 
 type statement struct{ attribute, says string }
 
-func missingStatements(s *analysis.System, stated *schema.Safety) []statement {
+func missingStatements(stated *schema.Safety) []statement {
 	var absent []statement
 	if !stated.EmergencyBy.Set() {
 		absent = append(absent, statement{"emergency_by", "The system has emergency duty, and nobody is named who answers for it."})

@@ -170,6 +170,8 @@ func (c *depthCounter) comma() { c.operators[c.depth] = 0 }
 // scanDepth judges a text by its bytes. It is not sure of one that holds block
 // comments, texts of several lines, templates beyond "${given.bay} m", or a
 // text without its closing quote.
+//
+//nolint:gocognit // a scanner is one switch over what it meets
 func scanDepth(text []byte) (e excess, sure bool) {
 	var c depthCounter
 	for i := 0; i < len(text); i++ {

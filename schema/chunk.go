@@ -242,6 +242,7 @@ func parsePiece(file *source.File, p piece) *hclsyntax.Body {
 		return nil
 	case pieceOpen:
 		text = append(text, '}') // a copy: the capacity ends with the piece
+	case pieceItems:
 	}
 	if p.start.Byte > 0 && bytes.HasPrefix(text, []byte("\ufeff")) {
 		return nil // the parser would overlook a byte order mark that is an error here

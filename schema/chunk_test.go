@@ -268,6 +268,7 @@ func TestCutOpensLargeBlocks(t *testing.T) {
 			depth++
 		case pieceClose:
 			depth--
+		case pieceItems:
 		}
 		deepest = max(deepest, depth)
 	}

@@ -53,7 +53,7 @@ func (p *Placement) Common() *Placement { return p }
 
 // Inside gives the devices a device encloses: none, unless it is an
 // attenuator or a branch.
-func (p *Placement) Inside() []Device { return nil }
+func (*Placement) Inside() []Device { return nil }
 
 // Loudspeaker is one loudspeaker, or a run of equal ones.
 type Loudspeaker struct {

@@ -16,7 +16,7 @@ var (
 )
 
 // expandRuns writes out the runs of a unit's channels, outputs and inputs.
-func (r *resolver) expandRuns(u *UnitData) {
+func (*resolver) expandRuns(u *UnitData) {
 	u.Channels = expand(u.Channels, func(c *Channel) *Numbering { return &c.Numbering })
 	u.Outputs = expand(u.Outputs, func(o *Output) *Numbering { return &o.Numbering })
 	u.Inputs = expand(u.Inputs, func(i *Input) *Numbering { return &i.Numbering })
@@ -92,7 +92,7 @@ func lay[T any, P interface {
 }](u *Unit, own, model []P, declared *block[T], what string) []P {
 	out := make([]P, 0, len(model)+len(own))
 	for _, m := range model {
-		mine := find(own, P(m).part().Name)
+		mine := find(own, m.part().Name)
 		if mine == nil {
 			one := *m // each unit has its own: names in it are followed per unit
 			out = append(out, &one)
@@ -142,7 +142,7 @@ func (r *resolver) outputChannel(u *Unit, o *Output) {
 		}
 		return
 	}
-	if o.LowestImpedance.Set() == false && u.LowestImpedance.Set() {
+	if !o.LowestImpedance.Set() && u.LowestImpedance.Set() {
 		o.LowestImpedance = u.LowestImpedance
 	}
 	if o.Channel.Set() {

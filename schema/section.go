@@ -68,6 +68,7 @@ func grouped(file *source.File, pieces []piece) []*section {
 			depth++
 		case pieceClose:
 			depth--
+		case pieceItems:
 		}
 		if depth == 0 {
 			s := &section{syntax: syntax{file: file}, pieces: pieces[from : i+1], parsed: make([]*hclsyntax.Body, i+1-from)}
