@@ -9,6 +9,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
 
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
@@ -39,6 +40,18 @@ const (
 	labelOptional       // a name that may be left out
 	labelCheck          // the name of a check
 )
+
+func (l label) describe() string {
+	switch l {
+	case labelName:
+		return "a name"
+	case labelOptional:
+		return "a name, if any,"
+	case labelCheck:
+		return "the name of a check"
+	}
+	return "nothing"
+}
 
 // attribute declares one attribute of a block that decodes into T.
 type attribute[T any] struct {
@@ -252,11 +265,33 @@ func text[T any](name string, at func(*T) *Value[string], doc string, options ..
 	return ofValue(a, at)
 }
 
+// fileName declares the name of a file. It is looked for before given values are
+// worked out, so it holds no template.
+func fileName[T any](attr string, at func(*T) *Value[string], doc string, options ...option) attribute[T] {
+	o := gather(options)
+	const takes = "the name of a file"
+	a := &attribute[T]{name: attr, doc: doc, required: o.required, takes: takes, example: strconv.Quote(o.example)}
+	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
+		v, ok := d.text(expr, takes)
+		if _, plain := plainText(expr); ok && !plain {
+			d.refuse(v.Span, "The name of this file is made with a template.", "Files are looked for before given values are worked out: write the name out.", quoted(v.Text))
+			return
+		}
+		if ok && d.fitName(v) {
+			*at(to) = v
+		}
+	}
+	return ofValue(a, at)
+}
+
 // name declares the name of another part. A kind that is not refNone is looked
 // up once all files are read.
 func name[T any](attr string, kind refKind, at func(*T) *Value[string], doc string, options ...option) attribute[T] {
 	o := gather(options)
 	takes := "the name of " + kind.describe()
+	if kind == refCable {
+		takes = "a cable: its size, such as \"2 x 1.5 mm2\" or \"16/2\", or the name of its model"
+	}
 	a := &attribute[T]{name: attr, doc: doc, required: o.required, takes: takes, example: strconv.Quote(orText(o.example, "…"))}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if v, ok := d.text(expr, takes); ok && d.fitName(v) {
@@ -460,11 +495,7 @@ func readSpectrum[Q any](d *decoder, expr hclsyntax.Expression, takes string, re
 		if k, wrapped := key.(*hclsyntax.ObjectConsKeyExpr); wrapped {
 			key = k.Wrapped
 		}
-		keySyntax, isSyntax := key.(hclsyntax.Expression)
-		if !isSyntax {
-			continue
-		}
-		f, goodF := readAmount(d, keySyntax, quantity.Frequencies, "a frequency, such as \"1 kHz\"")
+		f, goodF := readAmount(d, key, quantity.Frequencies, "a frequency, such as \"1 kHz\"")
 		v, goodV := read(item.ValueExpr)
 		all = all && goodF && goodV
 		s.Bands = append(s.Bands, Band[Q]{Frequency: f, Value: v})
@@ -493,9 +524,7 @@ func nested[T, C any](declared func() *block[C], add func(*T, *C)) child[T] {
 		name: declared().name,
 		doc:  declared().doc,
 		read: func(d *decoder, to *T, b *hclsyntax.Block) {
-			if c, ok := declared().decode(d, b); ok {
-				add(to, c)
-			}
+			add(to, declared().decode(d, b))
 		},
 		describe: func() blockDescription { return declared().description() },
 	}
@@ -518,42 +547,44 @@ func lift[T, C any](attributes []attribute[C], piece func(*T) *C) []attribute[T]
 
 // decode reads one block of the declared kind. A block with problems is still
 // given back, as far as it could be read, so that names in it are known.
-func (b *block[T]) decode(d *decoder, hb *hclsyntax.Block) (*T, bool) {
+func (b *block[T]) decode(d *decoder, hb *hclsyntax.Block) *T {
 	t := new(T)
-	part := any(t).(interface{ part() *Part }).part()
-	if !b.decodeHeader(d, part, hb) {
-		return nil, false
-	}
+	part := any(t).(interface{ part() *Part }).part() //nolint:forcetypeassert // a block that declares a T without a Part is a bug: say so at once
+	before := len(d.problems)
+	b.decodeHeader(d, part, hb)
 	b.decodeBody(d, t, hb.Body, part.Header)
-	return t, true
+	if len(d.problems) > before || d.full() {
+		d.flawed = append(d.flawed, part.Header)
+	}
+	return t
 }
 
-func (b *block[T]) decodeHeader(d *decoder, part *Part, hb *hclsyntax.Block) bool {
+func (b *block[T]) decodeHeader(d *decoder, part *Part, hb *hclsyntax.Block) {
 	part.Header = d.span(hcl.RangeBetween(hb.TypeRange, hb.DefRange()))
 	part.Body = d.span(hcl.RangeBetween(hb.OpenBraceRange, hb.CloseBraceRange))
-	switch {
+	if len(hb.Labels) == 0 {
+		if b.label == labelName || b.label == labelCheck {
+			d.refuse(part.Header, fmt.Sprintf("This %s has no name.", b.name), "After it stands "+b.label.describe()+" in quotes.", b.name+" \"…\" {")
+		}
+		return
+	}
+	if b.label == labelNone {
+		d.refuse(d.span(hb.LabelRanges[0]), fmt.Sprintf("A name, %q, stands after %s.", hb.Labels[0], b.name), fmt.Sprintf("After %s stands its brace at once.", b.name), b.name+" {")
+		return
+	}
+	part.Name, part.NameSpan = cty.NormalizeString(hb.Labels[0]), d.span(hb.LabelRanges[0])
+	last := hb.LabelRanges[len(hb.LabelRanges)-1]
+	switch all := d.source(hcl.RangeBetween(hb.LabelRanges[0], last)); {
+	case strings.Count(all, `"`) < 2*len(hb.Labels): // words are labels to HCL
+		part.Name = strings.Join(hb.Labels, " ")
+		part.NameSpan = d.span(hcl.RangeBetween(hb.LabelRanges[0], last))
+		d.refuse(part.NameSpan, fmt.Sprintf("The name %s stands without quotes.", part.Name), "The name of a block stands between two straight quotes.", quoted(part.Name))
 	case len(hb.Labels) > 1:
 		d.refuse(d.span(hb.LabelRanges[1]), fmt.Sprintf("A second name, %q, stands after %s.", hb.Labels[1], b.name), "One name in quotes stands before the brace.", "")
-		return false
-	case len(hb.Labels) == 1 && b.label == labelNone:
-		d.refuse(d.span(hb.LabelRanges[0]), fmt.Sprintf("%s has no name, but %q stands here.", b.name, hb.Labels[0]), "The brace follows at once.", b.name+" {")
-		return false
-	case len(hb.Labels) == 0 && (b.label == labelName || b.label == labelCheck):
-		want := "a name"
-		if b.label == labelCheck {
-			want = "the name of a check"
-		}
-		d.refuse(part.Header, fmt.Sprintf("This %s has no name.", b.name), fmt.Sprintf("After %s stands %s in quotes.", b.name, want), b.name+" \"…\" {")
-		return false
-	case len(hb.Labels) == 1:
-		part.Name, part.NameSpan = hb.Labels[0], d.span(hb.LabelRanges[0])
-		if strings.Contains(part.Name, "${") && !strings.Contains(part.NameSpan.Text(), "$${") {
-			d.refuse(part.NameSpan, "A name holds \"${\".", "Names are plain: other parts refer to them by the same text.", "")
-			return false
-		}
-		return d.fitName(Value[string]{V: part.Name, Text: part.Name, Span: part.NameSpan})
+	default:
+		d.fitName(Value[string]{V: part.Name, Text: part.Name, Span: part.NameSpan})
 	}
-	return true
+	part.Name = strings.TrimSpace(part.Name) // refused, but other blocks may mean it
 }
 
 func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header source.Span) {
@@ -580,13 +611,22 @@ func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header sou
 }
 
 func (b *block[T]) decodeChild(d *decoder, t *T, inner *hclsyntax.Block) {
+	if b.readChild(d, t, inner) {
+		return
+	}
+	if meant := d.unknownBlock(inner, b.name, b.childNames(), b.attributeNames(), b.notModelled); meant != nil {
+		b.readChild(d, t, meant)
+	}
+}
+
+func (b *block[T]) readChild(d *decoder, t *T, inner *hclsyntax.Block) bool {
 	for i := range b.children {
 		if b.children[i].name == inner.Type {
 			b.children[i].read(d, t, inner)
-			return
+			return true
 		}
 	}
-	d.unknownBlock(inner, b.name, b.childNames(), b.attributeNames(), b.notModelled)
+	return false
 }
 
 func (b *block[T]) attributeNames() []string {
@@ -624,6 +664,7 @@ func inherit[T any](attributes []attribute[T], to, from *T, skip ...string) []Ov
 	return overrides
 }
 
+// unknownAttribute says that a block of the kind `in` has no such attribute.
 func (d *decoder) unknownAttribute(name string, span source.Span, in string, attributes, children []string, refused map[string]string) {
 	if d.full() {
 		return
@@ -633,34 +674,106 @@ func (d *decoder) unknownAttribute(name string, span source.Span, in string, att
 		return
 	}
 	if slices.Contains(children, name) {
-		d.refuse(span, fmt.Sprintf("%s opens a block, it takes no value.", name), "Leave out the equals sign.", name+" {")
+		d.refuse(span, fmt.Sprintf("%s begins a block and takes no value.", name), "Leave out the equals sign.", name+" {")
 		return
 	}
-	d.refuse(span, fmt.Sprintf("%s has no %q.", in, name), fmt.Sprintf("%s can say: %s.", in, strings.Join(attributes, ", ")), nearest(name, attributes))
+	near := nearest(name, attributes)
+	expected := ""
+	if places := d.dialect.blocksWith(name); near == "" && len(places) > 0 {
+		expected = fmt.Sprintf("%s stands in: %s.", name, strings.Join(places, ", "))
+	} else if near == "" {
+		expected = fmt.Sprintf("%s can say: %s.", capital(withArticle(in)), strings.Join(attributes, ", "))
+	}
+	d.refuse(span, fmt.Sprintf("%s has no %q.", capital(withArticle(in)), name), expected, near)
 }
 
-func (d *decoder) unknownBlock(hb *hclsyntax.Block, in string, children, attributes []string, refused map[string]string) {
+// blocksWith lists the kinds of block that have an attribute of this name.
+func (x *dialect) blocksWith(attribute string) []string {
+	var all []string
+	for _, b := range x.descriptions() {
+		if slices.ContainsFunc(b.attributes, func(a attributeDescription) bool { return a.name == attribute }) {
+			all = append(all, b.name)
+		}
+	}
+	return all
+}
+
+// unknownBlock says that no such block stands in a block of the kind `in`, or on
+// the outermost level where `in` is empty. Where it is clear what was meant, it
+// gives the block as that, to be read on.
+func (d *decoder) unknownBlock(hb *hclsyntax.Block, in string, children, attributes []string, refused map[string]string) *hclsyntax.Block {
 	if d.full() {
-		return
+		return nil
 	}
 	span := d.span(hb.TypeRange)
 	if reason, ok := refused[hb.Type]; ok {
 		d.refuse(span, fmt.Sprintf("%s is not modelled.", hb.Type), reason, "")
-		return
+		return nil
 	}
 	if slices.Contains(attributes, hb.Type) {
-		d.refuse(span, fmt.Sprintf("%s takes a value, it opens no block.", hb.Type), "An equals sign stands between the name and the value.", hb.Type+" = …")
-		return
+		d.refuse(span, fmt.Sprintf("%s takes a value and begins no block.", hb.Type), "An equals sign stands between the name and the value.", hb.Type+" = …")
+		return nil
 	}
-	where, can := "A design has no block", "Blocks are"
+	if meant := spacedBlock(hb, children); meant != nil {
+		d.refuse(d.span(hcl.RangeBetween(hb.TypeRange, hb.LabelRanges[0])), fmt.Sprintf("A space stands inside %s %s.", hb.Type, hb.Labels[0]), "The kind of a block is one word; _ stands for the space.", meant.Type)
+		return meant
+	}
+	near := nearest(hb.Type, children)
+	found := fmt.Sprintf("A design has no block %q.", hb.Type)
 	if in != "" {
-		where, can = in+" holds no block", "It can hold"
+		found = fmt.Sprintf("%s holds no block %q.", capital(withArticle(in)), hb.Type)
 	}
-	if len(children) == 0 {
-		d.refuse(span, fmt.Sprintf("%s %q.", where, hb.Type), in+" holds no blocks.", "")
-		return
+	expected := ""
+	places := d.dialect.blocksHolding(hb.Type)
+	switch {
+	case near != "":
+	case slices.Contains(places, ""):
+		expected = fmt.Sprintf("%s stands outside all other blocks: perhaps a } is missing before it.", hb.Type)
+	case len(places) > 0:
+		expected = fmt.Sprintf("%s stands in: %s.", hb.Type, strings.Join(places, ", "))
+	case len(children) == 0:
+		expected = fmt.Sprintf("%s holds values only.", capital(withArticle(in)))
+	default:
+		expected = fmt.Sprintf("Here can stand: %s.", strings.Join(children, ", "))
 	}
-	d.refuse(span, fmt.Sprintf("%s %q.", where, hb.Type), fmt.Sprintf("%s: %s.", can, strings.Join(children, ", ")), nearest(hb.Type, children))
+	d.refuse(span, found, expected, near)
+	const slip = 2 // letters
+	if near == "" || editDistance(fold(hb.Type), near, slip) > slip {
+		return nil
+	}
+	meant := *hb
+	meant.Type = near
+	return &meant
+}
+
+// spacedBlock gives a block whose kind was written with a space, such as mute
+// link, as what it was meant to be.
+func spacedBlock(hb *hclsyntax.Block, children []string) *hclsyntax.Block {
+	if len(hb.Labels) == 0 || hb.LabelRanges[0].End.Byte-hb.LabelRanges[0].Start.Byte != len(hb.Labels[0]) { // in quotes
+		return nil
+	}
+	kind := strings.ToLower(hb.Type + "_" + hb.Labels[0])
+	if !slices.Contains(children, kind) {
+		return nil
+	}
+	meant := *hb
+	meant.Type, meant.Labels, meant.LabelRanges = kind, hb.Labels[1:], hb.LabelRanges[1:]
+	return &meant
+}
+
+// blocksHolding lists the kinds of block that a block of this kind may stand
+// in; "" is the outermost level.
+func (x *dialect) blocksHolding(block string) []string {
+	var all []string
+	if slices.Contains(x.tops, block) {
+		all = append(all, "")
+	}
+	for _, b := range x.descriptions() {
+		if slices.ContainsFunc(b.children, func(c childDescription) bool { return c.name == block }) {
+			all = append(all, b.name)
+		}
+	}
+	return all
 }
 
 func orText(text, otherwise string) string {

@@ -20,10 +20,12 @@ import (
 // with it.
 type decoder struct {
 	file     *source.File
+	dialect  *dialect
 	mended   *mended // the text that was parsed, where it is not the file's own
 	given    *givenNames
 	problems []Problem
 	refs     []reference
+	flawed   []source.Span          // headers of blocks in which something was refused
 	ordered  []*hclsyntax.Attribute // see inOrder
 }
 
@@ -33,6 +35,16 @@ func (d *decoder) span(r hcl.Range) source.Span {
 		start, end = d.mended.written(start, end)
 	}
 	return source.Span{File: d.file, Start: int32(start), End: int32(end)}
+}
+
+// source gives what was parsed in a range: the text of the file, or what was put
+// in its place.
+func (d *decoder) source(r hcl.Range) string {
+	text := d.file.Text
+	if d.mended != nil {
+		text = d.mended.text
+	}
+	return string(text[r.Start.Byte:r.End.Byte])
 }
 
 // full tells that no more problems are kept, so that none need be worded.
@@ -79,7 +91,7 @@ func (d *decoder) text(expr hclsyntax.Expression, what string) (Value[string], b
 			return v, false
 		}
 		if c.Type() != cty.String {
-			d.refuse(v.Span, fmt.Sprintf("%s is %s.", quoteSource(v.Span), kindOf(c)), fmt.Sprintf("Here stands %s, in straight quotes.", what), strconv.Quote(plainly(c)))
+			d.refuse(v.Span, fmt.Sprintf("%s stands without quotes.", quoteSource(v.Span)), fmt.Sprintf("Here stands %s, in straight quotes.", what), quoted(tidy(v.Span.Text())))
 			return v, false
 		}
 		v.Text = c.AsString()
@@ -151,26 +163,28 @@ func (d *decoder) fitText(v Value[string], limit int) bool {
 		d.refuse(v.Span, fmt.Sprintf("This text is %d bytes long.", len(v.Text)), fmt.Sprintf("At most %d bytes can stand here.", limit), "")
 		return false
 	}
-	for i, r := range v.Text {
+	for _, r := range v.Text {
 		switch {
-		case r == utf8.RuneError && strings.HasPrefix(v.Text[i:], string(utf8.RuneError)) == false:
-			d.refuse(v.Span, "This text holds bytes that are not UTF-8.", "Save the file as UTF-8.", "")
+		case r == '\n' || r == '\r':
+			d.refuse(v.Span, "This text goes over several lines.", "A text stands on one line, in straight quotes.", "")
 			return false
 		case unicode.IsControl(r):
-			d.refuse(v.Span, fmt.Sprintf("This text holds the control character U+%04X.", r), "Names and texts hold printable characters only, on one line.", "")
+			d.refuse(v.Span, fmt.Sprintf("This text holds the control character U+%04X.", r), "Texts hold printable characters only.", "")
 			return false
-		case isDirectional(r):
-			d.refuse(v.Span, fmt.Sprintf("This text holds the invisible character U+%04X, which changes the direction of writing.", r), "Remove it.", "")
+		case hides(r):
+			d.refuse(v.Span, fmt.Sprintf("This text holds the invisible character U+%04X.", r), "Remove it: nobody could see how this text differs from another.", "")
 			return false
 		}
 	}
 	return true
 }
 
-// isDirectional tells characters that reorder what is shown (Unicode Standard
-// Annex 9, explicit directional formatting) or hide in it.
-func isDirectional(r rune) bool {
-	return r >= 0x202A && r <= 0x202E || r >= 0x2066 && r <= 0x2069 || r == 0x200E || r == 0x200F || r == 0x061C || r == 0x200B || r == 0xFEFF
+// hides tells characters that nobody sees or that reorder what is shown: the
+// format characters of Unicode but for the two joiners, which several scripts
+// need.
+func hides(r rune) bool {
+	const zeroWidthNonJoiner, zeroWidthJoiner = '\u200c', '\u200d'
+	return r >= utf8.RuneSelf && r != zeroWidthNonJoiner && r != zeroWidthJoiner && unicode.Is(unicode.Cf, r)
 }
 
 // evaluate works out an expression that is not plain text. Only literals,
@@ -192,7 +206,7 @@ func (d *decoder) evaluate(expr hclsyntax.Expression, what string) (cty.Value, b
 		d.refuse(span, fmt.Sprintf("%s has no value.", quoteSource(span)), fmt.Sprintf("Here stands %s; what is not known is left out.", what), "")
 		return cty.NilVal, false
 	case v.Type() == cty.Number:
-		if f, _ := v.AsBigFloat().Float64(); math.IsInf(f, 0) || math.Abs(f) > 1e15 {
+		if !usable(v) {
 			d.refuse(span, fmt.Sprintf("%s comes to a number without end or beyond any use.", quoteSource(span)), "Check for a division by zero.", "")
 			return cty.NilVal, false
 		}
@@ -200,35 +214,64 @@ func (d *decoder) evaluate(expr hclsyntax.Expression, what string) (cty.Value, b
 	return v, true
 }
 
+// usable tells that a number is of a size that something can have. Numbers with
+// exponents of many digits would take forever to write out.
+func usable(v cty.Value) bool {
+	const smallest, largest = 1e-15, 1e15
+	f, _ := v.AsBigFloat().Float64()
+	return v.AsBigFloat().Sign() == 0 || math.Abs(f) >= smallest && math.Abs(f) <= largest
+}
+
 // admit walks an expression and refuses whatever is not part of the dialect,
-// at its place.
+// at its place. Nothing is worked out before: a text of digits in a sum, or a
+// number with a large exponent, could take forever.
 func (d *decoder) admit(expr hclsyntax.Expression, what string) bool {
-	todo := []hclsyntax.Expression{expr}
+	type open struct {
+		expr hclsyntax.Expression
+		sum  bool // it is computed with
+	}
+	todo := []open{{expr: expr}}
 	for parts := 0; len(todo) > 0; {
-		e := todo[len(todo)-1]
+		o := todo[len(todo)-1]
 		todo = todo[:len(todo)-1]
 		if parts++; parts > MaxTemplateParts {
 			d.refuse(d.span(expr.Range()), "This value is made of too many pieces.", fmt.Sprintf("At most %d can be joined.", MaxTemplateParts), "")
 			return false
 		}
-		switch e := e.(type) {
+		fit := true
+		switch e := o.expr.(type) {
 		case *hclsyntax.LiteralValueExpr:
+			if e.Val.Type() == cty.Number && !usable(e.Val) {
+				d.refuse(d.span(e.Range()), fmt.Sprintf("%s is a number beyond any use.", quoteSource(d.span(e.Range()))), fmt.Sprintf("Here stands %s.", what), "")
+				return false
+			}
 		case *hclsyntax.TemplateExpr:
-			todo = append(todo, e.Parts...)
+			if o.sum {
+				d.refuse(d.span(e.Range()), fmt.Sprintf("%s is a text, which cannot be computed with.", quoteSource(d.span(e.Range()))), "Numbers in a sum stand without quotes and without units.", "")
+				return false
+			}
+			for _, part := range e.Parts {
+				todo = append(todo, open{part, false})
+			}
 		case *hclsyntax.TemplateWrapExpr:
-			todo = append(todo, e.Wrapped)
+			todo = append(todo, open{e.Wrapped, o.sum})
 		case *hclsyntax.ParenthesesExpr:
-			todo = append(todo, e.Expression)
+			todo = append(todo, open{e.Expression, o.sum})
 		case *hclsyntax.UnaryOpExpr:
-			todo = append(todo, e.Val)
+			fit = e.Op == hclsyntax.OpNegate
+			todo = append(todo, open{e.Val, true})
 		case *hclsyntax.BinaryOpExpr:
-			todo = append(todo, e.LHS, e.RHS)
+			fit = e.Op == hclsyntax.OpAdd || e.Op == hclsyntax.OpSubtract || e.Op == hclsyntax.OpMultiply || e.Op == hclsyntax.OpDivide || e.Op == hclsyntax.OpModulo
+			todo = append(todo, open{e.LHS, true}, open{e.RHS, true})
 		case *hclsyntax.ScopeTraversalExpr:
-			if !d.admitName(e, what) {
+			if !d.admitName(e, expr, o.sum, what) {
 				return false
 			}
 		default:
-			span := d.span(e.Range())
+			fit = false
+		}
+		if !fit {
+			span := d.span(o.expr.Range())
 			d.refuse(span, fmt.Sprintf("%s is not something a design can hold.", quoteSource(span)), fmt.Sprintf("Here stands %s. There are no functions, loops or conditions.", what), "")
 			return false
 		}
@@ -236,38 +279,59 @@ func (d *decoder) admit(expr hclsyntax.Expression, what string) bool {
 	return true
 }
 
-// admitName lets given.x through and explains every other bare word.
-func (d *decoder) admitName(e *hclsyntax.ScopeTraversalExpr, what string) bool {
+// admitName lets given.x through and explains every other bare word. The whole
+// expression is what was meant as one text when it is no template.
+func (d *decoder) admitName(e *hclsyntax.ScopeTraversalExpr, whole hclsyntax.Expression, sum bool, what string) bool {
 	span := d.span(e.Range())
-	written := span.Text()
 	if e.Traversal.RootName() != "given" {
-		if word := strings.ToLower(written); word == "yes" || word == "on" {
-			d.refuse(span, fmt.Sprintf("%s is not a value.", quoteSource(span)), "What holds is true, what does not hold is false; both without quotes.", "true")
-		} else if word == "no" || word == "off" {
-			d.refuse(span, fmt.Sprintf("%s is not a value.", quoteSource(span)), "What holds is true, what does not hold is false; both without quotes.", "false")
-		} else {
-			d.refuse(span, fmt.Sprintf("%s stands without quotes.", quoteSource(span)), fmt.Sprintf("Here stands %s, in straight quotes.", what), strconv.Quote(written))
-		}
+		d.refuseBareWord(span, whole, what)
 		return false
 	}
 	if len(e.Traversal) == 2 {
 		if attr, ok := e.Traversal[1].(hcl.TraverseAttr); ok {
-			if d.given.has(attr.Name) {
-				return true
-			}
-			if before, after, cut := strings.Cut(attr.Name, "-"); cut && d.given.has(before) {
-				d.refuse(span, fmt.Sprintf("%s reads as one name, %q.", quoteSource(span), attr.Name), "Put spaces round a minus.", fmt.Sprintf("given.%s - %s", before, after))
-				return false
-			}
-			near := nearest(attr.Name, d.given.all)
-			if near != "" {
-				near = "given." + near
-			}
-			d.refuse(span, fmt.Sprintf("The given blocks hold no %q.", attr.Name), "A name after \"given.\" is one that a given block sets.", near)
-			return false
+			return d.admitGiven(span, attr.Name, sum)
 		}
 	}
 	d.refuse(span, fmt.Sprintf("%s is not a name of a given value.", quoteSource(span)), "A given value is written given.name.", "")
+	return false
+}
+
+func (d *decoder) refuseBareWord(span source.Span, whole hclsyntax.Expression, what string) {
+	switch whole.(type) {
+	case *hclsyntax.TemplateExpr, *hclsyntax.TemplateWrapExpr:
+		d.refuse(span, fmt.Sprintf("%s is not a given value.", quoteSource(span)), "Only given values can stand in a template: ${given.name}.", "")
+		return
+	}
+	span = d.span(whole.Range())
+	truth := map[string]string{"yes": "true", "on": "true", "no": "false", "off": "false", "true": "true", "false": "false"}
+	if value := truth[strings.ToLower(span.Text())]; value != "" && what == trueOrFalse {
+		d.refuse(span, fmt.Sprintf("%s is not a value.", quoteSource(span)), "What holds is true, what does not hold is false; both in small letters, without quotes.", value)
+		return
+	}
+	if what == trueOrFalse {
+		d.refuse(span, fmt.Sprintf("%s is not true or false.", quoteSource(span)), "Here stands true or false, without quotes.", "")
+		return
+	}
+	d.refuse(span, fmt.Sprintf("%s stands without quotes.", quoteSource(span)), fmt.Sprintf("Here stands %s, in straight quotes.", what), quoted(tidy(span.Text())))
+}
+
+func (d *decoder) admitGiven(span source.Span, name string, sum bool) bool {
+	if d.given.has(name) {
+		if text, is := d.given.text(name); is && sum {
+			d.refuse(span, fmt.Sprintf("given.%s is %q, which cannot be computed with.", name, text), "Numbers in a sum have no quotes and no units where they are set.", "")
+			return false
+		}
+		return true
+	}
+	if before, after, cut := strings.Cut(name, "-"); cut && d.given.has(before) {
+		d.refuse(span, fmt.Sprintf("%s reads as one name, %q.", quoteSource(span), name), "Put spaces round a minus.", fmt.Sprintf("given.%s - %s", before, after))
+		return false
+	}
+	near := nearest(name, d.given.all)
+	if near != "" {
+		near = "given." + near
+	}
+	d.refuse(span, fmt.Sprintf("The given blocks hold no %q.", name), "A name after \"given.\" is one that a given block sets.", near)
 	return false
 }
 
@@ -301,17 +365,20 @@ func (d *decoder) whole(expr hclsyntax.Expression, what string, low, high int) (
 		return v, false
 	}
 	if f.V != math.Trunc(f.V) || f.V < float64(low) || f.V > float64(high) {
-		d.refuse(f.Span, fmt.Sprintf("%s is out of range.", f.Text), fmt.Sprintf("Here stands %s: a whole number from %d to %d.", what, low, high), "")
+		d.refuse(f.Span, fmt.Sprintf("%s is out of range.", f.Text), fmt.Sprintf("Here stands %s.", what), "")
 		return v, false
 	}
 	v.V = int(f.V)
 	return v, true
 }
 
+// trueOrFalse words what a flag takes.
+const trueOrFalse = "true or false"
+
 // flag reads true or false.
 func (d *decoder) flag(expr hclsyntax.Expression) (Value[bool], bool) {
 	v := Value[bool]{Span: d.span(expr.Range())}
-	c, ok := d.evaluate(expr, "true or false")
+	c, ok := d.evaluate(expr, trueOrFalse)
 	if !ok {
 		return v, false
 	}

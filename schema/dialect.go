@@ -185,7 +185,7 @@ func (x *dialect) declareJob() {
 		name: "use", label: labelNone,
 		doc: "Brings another file: a catalogue of models, or criteria.",
 		attributes: []attribute[Use]{
-			text("file", func(u *Use) *Value[string] { return &u.File }, "path of the file, from the folder of this one, with forward slashes", example("catalogue.pa.hcl"), required),
+			fileName("file", func(u *Use) *Value[string] { return &u.File }, "path of the file, from the folder of this one, with forward slashes", example("catalogue.pa.hcl"), required),
 		},
 	}).seal()
 }

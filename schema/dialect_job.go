@@ -54,8 +54,8 @@ func (x *dialect) declareSurroundings() {
 		doc: "What a meter said.",
 		attributes: joined([]attribute[Reading]{
 			name("line", refLine, func(r *Reading) *Value[string] { return &r.Line }, "the line that was measured", example("North")),
-			text("at", func(r *Reading) *Value[string] { return &r.At }, "the device where it was measured; at the amplifier when left out", example("Aisle 2 7")),
-			text("beyond", func(r *Reading) *Value[string] { return &r.Beyond }, "the device beyond which the line was opened and measured", example("Tee A")),
+			name("at", refDevice, func(r *Reading) *Value[string] { return &r.At }, "the device where it was measured; at the amplifier when left out", example("Aisle 2 7")),
+			name("beyond", refDevice, func(r *Reading) *Value[string] { return &r.Beyond }, "the device beyond which the line was opened and measured", example("Tee A")),
 			name("space", refSpace, func(r *Reading) *Value[string] { return &r.Space }, "the space where a level was measured", example("Hall")),
 			meterImpedance("impedance", func(r *Reading) *Value[Impedance] { return &r.Impedance }, "impedance or resistance shown; without a unit if none was noted"),
 			amount("frequency", quantity.Frequencies, func(r *Reading) *Value[quantity.Frequency] { return &r.Frequency }, "frequency of the meter's tone", example("1 kHz")),
@@ -116,11 +116,11 @@ func address[T any](at func(*T) *Address) []attribute[T] {
 	return []attribute[T]{
 		name("amplifier", refAmplifier, func(t *T) *Value[string] { return &at(t).Amplifier }, "the amplifier it is about", example("Rack")),
 		name("mixer", refUnit, func(t *T) *Value[string] { return &at(t).Mixer }, "the mixer it is about", example("Matrix")),
-		text("channel", func(t *T) *Value[string] { return &at(t).Channel }, "the power channel of that amplifier", example("Channel 1")),
-		text("output", func(t *T) *Value[string] { return &at(t).Output }, "the output of that amplifier", example("Zone 1")),
+		name("channel", refChannel, func(t *T) *Value[string] { return &at(t).Channel }, "the power channel of that amplifier", example("Channel 1")),
+		name("output", refOutput, func(t *T) *Value[string] { return &at(t).Output }, "the output of that amplifier", example("Zone 1")),
 		name("line", refLine, func(t *T) *Value[string] { return &at(t).Line }, "the line it is about", example("South")),
-		text("loudspeaker", func(t *T) *Value[string] { return &at(t).Loudspeaker }, "the loudspeaker of that line", example("Aisle 2 7")),
-		text("attenuator", func(t *T) *Value[string] { return &at(t).Attenuator }, "the attenuator of that line", example("Hall level")),
+		name("loudspeaker", refDevice, func(t *T) *Value[string] { return &at(t).Loudspeaker }, "the loudspeaker of that line", example("Aisle 2 7")),
+		name("attenuator", refDevice, func(t *T) *Value[string] { return &at(t).Attenuator }, "the attenuator of that line", example("Hall level")),
 		name("source", refSource, func(t *T) *Value[string] { return &at(t).Source }, "the source it is about", example("Shift office")),
 		name("space", refSpace, func(t *T) *Value[string] { return &at(t).Space }, "the space it is about", example("Hall")),
 		name("supply", refSupply, func(t *T) *Value[string] { return &at(t).Supply }, "the supply it is about", example("Standby battery")),
@@ -148,9 +148,7 @@ func (x *dialect) declareAgreements() {
 		children: []child[Criteria]{{
 			name: "limit", doc: x.limit.doc,
 			read: func(d *decoder, to *Criteria, b *hclsyntax.Block) {
-				if l, ok := d.limit(x.limit, b); ok {
-					to.Limits = append(to.Limits, l)
-				}
+				to.Limits = append(to.Limits, d.limit(x.limit, b))
 			},
 			describe: func() blockDescription { return x.limit.description() },
 		}},
@@ -189,7 +187,7 @@ func (x *dialect) declareModels() {
 	x.microphoneModel = (&block[MicrophoneModel]{
 		name: "microphone_model", label: labelName, doc: "Data sheet of a microphone or paging desk.",
 		attributes: append(lift(sourceData(), func(m *MicrophoneModel) *SourceData { return &m.SourceData }),
-			text("connector", func(m *MicrophoneModel) *Value[string] { return &m.Fits }, "the plug it comes with", example("DIN 5")),
+			name("connector", refPlug, func(m *MicrophoneModel) *Value[string] { return &m.Fits }, "the plug it comes with", example("DIN 5")),
 			modelNote(func(m *MicrophoneModel) *Value[string] { return &m.Note })),
 	}).seal()
 	x.cableModel = (&block[CableModel]{
@@ -317,11 +315,9 @@ func expression[T any](name string, at func(*T) *Value[string], doc string, opti
 }
 
 // limit reads a limit block, whose attributes only the checks know.
-func (d *decoder) limit(b *block[Limit], hb *hclsyntax.Block) (*Limit, bool) {
+func (d *decoder) limit(b *block[Limit], hb *hclsyntax.Block) *Limit {
 	l := &Limit{}
-	if !b.decodeHeader(d, &l.Part, hb) {
-		return nil, false
-	}
+	b.decodeHeader(d, &l.Part, hb)
 	for _, a := range d.inOrder(hb.Body.Attributes) {
 		c, ok := d.evaluate(a.Expr, "a limit, such as \"10 %\"")
 		if !ok {
@@ -341,5 +337,5 @@ func (d *decoder) limit(b *block[Limit], hb *hclsyntax.Block) (*Limit, bool) {
 	for _, inner := range hb.Body.Blocks {
 		d.unknownBlock(inner, "limit", nil, nil, nil)
 	}
-	return l, true
+	return l
 }

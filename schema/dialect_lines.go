@@ -5,7 +5,7 @@ import "loudlint/schema/quantity"
 func placement[T any](at func(*T) *Placement) []attribute[T] {
 	return joined([]attribute[T]{
 		amount("leg", quantity.Lengths, func(t *T) *Value[quantity.Length] { return &at(t).Leg }, "length of the cable that leads to it from the device before", example("6 m")),
-		name("cable", refNone, func(t *T) *Value[string] { return &at(t).Cable }, "cable of that leg and of what follows inside it", example("2 x 1.5 mm2")),
+		name("cable", refCable, func(t *T) *Value[string] { return &at(t).Cable }, "cable of that leg and of what follows inside it", example("2 x 1.5 mm2")),
 		amount("spacing", quantity.Lengths, func(t *T) *Value[quantity.Length] { return &at(t).Spacing }, "length of the cable between neighbours of a run", example("5 m")),
 	}, numbering(1, MaxRun, func(t *T) *Numbering { return &at(t).Numbering }), formerly(func(t *T) *Part { return &at(t).Part }))
 }
@@ -66,7 +66,7 @@ func (x *dialect) declareLines() {
 
 	x.loudspeaker.attributes = joined(
 		[]attribute[Loudspeaker]{
-			text("model", func(l *Loudspeaker) *Value[string] { return &l.Model }, "entry of a catalogue it is", example("house/ceiling-6")),
+			name("model", refModel, func(l *Loudspeaker) *Value[string] { return &l.Model }, "entry of a catalogue it is", example("house/ceiling-6")),
 			amount("tap", quantity.Powers, func(l *Loudspeaker) *Value[quantity.Power] { return &l.Tap }, "transformer setting at the line's voltage", example("6 W")),
 			amount("tap_for", quantity.Voltages, func(l *Loudspeaker) *Value[quantity.Voltage] { return &l.TapFor }, "voltage the tap is marked for, when not the line's", example("70 V")),
 			amount("series_resistance", quantity.Resistances, func(l *Loudspeaker) *Value[quantity.Resistance] { return &l.SeriesResistance }, "resistor or protective part in series with it", example("1 ohm")),
@@ -88,7 +88,7 @@ func (x *dialect) declareLines() {
 	)
 	x.attenuator.attributes = joined(
 		[]attribute[Attenuator]{
-			text("model", func(a *Attenuator) *Value[string] { return &a.Model }, "entry of a catalogue it is", example("house/hall-36")),
+			name("model", refModel, func(a *Attenuator) *Value[string] { return &a.Model }, "entry of a catalogue it is", example("house/hall-36")),
 			attenuation("setting", func(a *Attenuator) *Value[Attenuation] { return &a.Setting }, "how it is set; fully up when left out"),
 			text("wired", func(a *Attenuator) *Value[string] { return &a.Wired }, "which conductor is on which terminal, as it was found or is planned", example("1 line, 2 loudspeakers, 3 common")),
 		},
@@ -120,13 +120,13 @@ func (x *dialect) declareLines() {
 		doc: "One loudspeaker circuit, written as it is walked: devices stand in the order the cable meets them.",
 		attributes: joined([]attribute[Line]{
 			name("amplifier", refAmplifier, func(l *Line) *Value[string] { return &l.Amplifier }, "the amplifier that feeds it", example("Rack")),
-			text("output", func(l *Line) *Value[string] { return &l.Output }, "the output of the amplifier it is on; where the amplifier states none, a voltage or an impedance says which", example("100 V")),
+			name("output", refOutput, func(l *Line) *Value[string] { return &l.Output }, "the output of the amplifier it is on; where the amplifier states none, a voltage or an impedance says which", example("100 V")),
 			name("like", refLine, func(l *Line) *Value[string] { return &l.Like }, "another line this one equals, except for what is written here", example("North")),
-			name("cable", refNone, func(l *Line) *Value[string] { return &l.Cable }, "cable of the line: a size or an entry of a catalogue", example("2 x 2.5 mm2")),
+			name("cable", refCable, func(l *Line) *Value[string] { return &l.Cable }, "cable of the line: a size or an entry of a catalogue", example("2 x 2.5 mm2")),
 			amount("home_run", quantity.Lengths, func(l *Line) *Value[quantity.Length] { return &l.HomeRun }, "length of the cable from the amplifier to the first device", example("40 m")),
 			amount("length", quantity.Lengths, func(l *Line) *Value[quantity.Length] { return &l.Length }, "length of the whole line, when its legs are not known; the whole load then counts at the far end", example("120 m")),
 			name("override_from", refUnit, func(l *Line) *Value[string] { return &l.OverrideFrom }, "the unit that switches the override of the attenuators", example("Matrix")),
-			name("override_cable", refNone, func(l *Line) *Value[string] { return &l.OverrideCable }, "cable of its own that carries the override along the same way; without one its conductors are in the line's cable", example("2 x 0.75 mm2")),
+			name("override_cable", refCable, func(l *Line) *Value[string] { return &l.OverrideCable }, "cable of its own that carries the override along the same way; without one its conductors are in the line's cable", example("2 x 0.75 mm2")),
 			text("containment", func(l *Line) *Value[string] { return &l.Containment }, "what the cable lies in", example("conduit")),
 			words("shared_with", []string{"mains", "data", "microphone", "other lines", "emergency lighting", "nothing"}, func(l *Line) *List[string] { return &l.SharedWith }, "what shares its containment"),
 			word("separation", []string{"barrier", "equal insulation", "50 mm apart", "none"}, func(l *Line) *Value[string] { return &l.Separation }, "what keeps them apart"),

@@ -21,8 +21,8 @@ func feed[T any](at func(*T) *Feed, refs bool) []attribute[T] {
 	}
 	return []attribute[T]{
 		name("into", refUnit, func(t *T) *Value[string] { return &at(t).Into }, "the mixer or amplifier it goes to", append(options, example("Rack"))...),
-		text("input", func(t *T) *Value[string] { return &at(t).Input }, "the input it goes to", example("Mic 1")),
-		name("connector", refNone, func(t *T) *Value[string] { return &at(t).Connector }, "the plug at the unit", example("DIN 5")),
+		name("input", refInput, func(t *T) *Value[string] { return &at(t).Input }, "the input it goes to", example("Mic 1")),
+		name("connector", refPlug, func(t *T) *Value[string] { return &at(t).Connector }, "the plug at the unit", example("DIN 5")),
 		amount("lead", quantity.Lengths, func(t *T) *Value[quantity.Length] { return &at(t).Lead }, "length of the lead", example("8 m")),
 		word("summed_by", summingWays(), func(t *T) *Value[string] { return &at(t).SummedBy }, "how left and right become one"),
 	}
@@ -39,7 +39,7 @@ func (x *dialect) declareSources() {
 		return (&block[Source]{
 			name: kind, label: labelName, doc: doc, children: also,
 			attributes: joined(
-				[]attribute[Source]{text("model", func(s *Source) *Value[string] { return &s.Model }, "entry of a catalogue it is", example("house/desk"))},
+				[]attribute[Source]{name("model", refModel, func(s *Source) *Value[string] { return &s.Model }, "entry of a catalogue it is", example("house/desk"))},
 				feed(func(s *Source) *Feed { return &s.Feed }, false),
 				lift(sourceData(), func(s *Source) *SourceData { return &s.SourceData }),
 				[]attribute[Source]{
@@ -64,7 +64,7 @@ func (x *dialect) declareSources() {
 		doc: "What a fire panel does to the audio. It sits on trigger terminals and takes no audio input.",
 		attributes: joined([]attribute[MuteLink]{
 			name("into", refUnit, func(m *MuteLink) *Value[string] { return &m.Into }, "the unit it acts on", example("Rack")),
-			text("input", func(m *MuteLink) *Value[string] { return &m.Input }, "the terminals it is wired to", example("Fire mute")),
+			name("input", refInput, func(m *MuteLink) *Value[string] { return &m.Input }, "the terminals it is wired to", example("Fire mute")),
 			word("contact", []string{"opens in alarm", "closes in alarm"}, func(m *MuteLink) *Value[string] { return &m.Contact }, "what the panel's contact does"),
 			choice("mutes", refSource, func(m *MuteLink) *Choice { return &m.Mutes }, "sources it silences"),
 			flag("latching", func(m *MuteLink) *Value[bool] { return &m.Latching }, "whether silence holds until it is reset"),

@@ -41,13 +41,13 @@ func (x *dialect) declareUnits() {
 		name: "output", label: labelName,
 		doc: "A pair of terminals that leaves a unit: for loudspeakers, or for the next unit.",
 		attributes: joined(numbering(1, MaxUnitRun, func(o *Output) *Numbering { return &o.Numbering }), []attribute[Output]{
-			text("channel", func(o *Output) *Value[string] { return &o.Channel }, "the power channel behind it; for runs of equal length, one to one", example("Main")),
+			name("channel", refChannel, func(o *Output) *Value[string] { return &o.Channel }, "the power channel behind it; for runs of equal length, one to one", example("Main")),
 			amount("volts", quantity.Voltages, func(o *Output) *Value[quantity.Voltage] { return &o.Volts }, "line voltage at rated power; 70 V means 100/√2 V", example("100 V")),
 			amount("lowest_impedance", quantity.Resistances, func(o *Output) *Value[quantity.Resistance] { return &o.LowestImpedance }, "lowest load impedance allowed", example("8 ohm")),
 			amount("highest_load", quantity.Powers, func(o *Output) *Value[quantity.Power] { return &o.HighestLoad }, "highest load allowed on this output alone", example("60 W")),
 			amount("rated_into", quantity.Resistances, func(o *Output) *Value[quantity.Resistance] { return &o.RatedInto }, "load impedance at which the rated power is stated", example("8 ohm")),
 			flag("switched", func(o *Output) *Value[bool] { return &o.Switched }, "whether it can be switched on and off by itself"),
-			names("never_with", refNone, func(o *Output) *List[string] { return &o.NeverWith }, "outputs of the same unit that must not be loaded at the same time"),
+			names("never_with", refOutput, func(o *Output) *List[string] { return &o.NeverWith }, "outputs of the same unit that must not be loaded at the same time"),
 			word("wiring_class", []string{"Class 1", "Class 2", "Class 3"}, func(o *Output) *Value[string] { return &o.WiringClass }, "wiring class marked at it (US rules)", example("Class 3")),
 			amount("level", quantity.Levels, func(o *Output) *Value[quantity.Level] { return &o.Level }, "nominal signal level of an output for the next unit", example("0 dBV")),
 			amount("impedance", quantity.Resistances, func(o *Output) *Value[quantity.Resistance] { return &o.Impedance }, "source impedance", example("100 ohm")),
@@ -61,15 +61,15 @@ func (x *dialect) declareUnits() {
 		doc: "A way into a unit: audio, or contacts that only switch.",
 		attributes: joined(numbering(1, MaxUnitRun, func(i *Input) *Numbering { return &i.Numbering }), []attribute[Input]{
 			word("takes", []string{"microphone", "line", "telephone", "paging desk", "contact"}, func(i *Input) *Value[string] { return &i.Takes }, "what it is made for; a contact input takes no audio"),
-			text("channel", func(i *Input) *Value[string] { return &i.Channel }, "the power channel it drives, where each channel has its own input", example("Channel 1")),
+			name("channel", refChannel, func(i *Input) *Value[string] { return &i.Channel }, "the power channel it drives, where each channel has its own input", example("Channel 1")),
 			amount("sensitivity", quantity.Levels, func(i *Input) *Value[quantity.Level] { return &i.Sensitivity }, "level that gives rated output at full gain", example("-56 dBV")),
 			amount("impedance", quantity.Resistances, func(i *Input) *Value[quantity.Resistance] { return &i.Impedance }, "input impedance", example("22 kohm")),
 			flag("balanced", func(i *Input) *Value[bool] { return &i.Balanced }, "whether it is balanced"),
 			flag("isolated", func(i *Input) *Value[bool] { return &i.Isolated }, "whether it is isolated by a transformer or otherwise"),
-			names("connectors", refNone, func(i *Input) *List[string] { return &i.Connectors }, "what plugs into it", example(`["DIN 5", "XLR 3"]`)),
+			names("connectors", refPlug, func(i *Input) *List[string] { return &i.Connectors }, "what plugs into it", example(`["DIN 5", "XLR 3"]`)),
 			words("triggers", []string{"contact", "signal"}, func(i *Input) *List[string] { return &i.Triggers }, "what makes it silence others: a closing contact, its own signal; an empty list for nothing"),
 			whole("needs_cores", 1, 40, func(i *Input) *Value[int] { return &i.NeedsCores }, "contacts a plug must have to carry the trigger contact too", example("5")),
-			choice("mutes", refNone, func(i *Input) *Choice { return &i.Mutes }, "inputs of the same unit it silences"),
+			choice("mutes", refInput, func(i *Input) *Choice { return &i.Mutes }, "inputs of the same unit it silences"),
 			text("mute_depth", func(i *Input) *Value[string] { return &i.MuteDepth }, "how far it turns them down: \"full\" or in dB", example("full")),
 			word("mutes_on", []string{"open", "closed"}, func(i *Input) *Value[string] { return &i.MutesOn }, "which state of a contact input silences"),
 			flag("muted_by_others", func(i *Input) *Value[bool] { return &i.MutedByOthers }, "false where it is set so that no other input silences it"),
@@ -86,17 +86,17 @@ func (x *dialect) declareUnits() {
 		doc: "One of the unit's outputs wired to the input of another unit; named after the output.",
 		attributes: joined(numbering(1, MaxUnitRun, func(s *Send) *Numbering { return &s.Numbering }), []attribute[Send]{
 			name("into", refUnit, func(s *Send) *Value[string] { return &s.Into }, "the unit it goes to", example("South amp"), required),
-			text("input", func(s *Send) *Value[string] { return &s.Input }, "the input it goes to; for a run, the run's name", example("Line in")),
+			name("input", refInput, func(s *Send) *Value[string] { return &s.Input }, "the input it goes to; for a run, the run's name", example("Line in")),
 			amount("lead", quantity.Lengths, func(s *Send) *Value[quantity.Length] { return &s.Lead }, "length of the lead", example("2 m")),
 			word("channels", []string{"mono", "left", "right", "stereo"}, func(s *Send) *Value[string] { return &s.Channels }, "what it carries"),
-			names("tied_with", refNone, func(s *Send) *List[string] { return &s.TiedWith }, "other outputs of the unit joined to the same lead", example(`["Main right"]`)),
+			names("tied_with", refOutput, func(s *Send) *List[string] { return &s.TiedWith }, "other outputs of the unit joined to the same lead", example(`["Main right"]`)),
 			word("summed_by", summingWays(), func(s *Send) *Value[string] { return &s.SummedBy }, "how two channels become one on the way"),
 		}),
 	}).seal()
 
 	lifted := func() []attribute[Unit] { return lift(unitData(), func(u *Unit) *UnitData { return &u.UnitData }) }
 	own := []attribute[Unit]{
-		text("model", func(u *Unit) *Value[string] { return &u.Model }, "entry of a catalogue it is", example("house/mixer-240")),
+		name("model", refModel, func(u *Unit) *Value[string] { return &u.Model }, "entry of a catalogue it is", example("house/mixer-240")),
 		amount("master", quantity.Gains, func(u *Unit) *Value[quantity.Gain] { return &u.Master }, "how its master control is set", example("-6 dB")),
 	}
 	children := func() []child[Unit] {

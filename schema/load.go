@@ -149,7 +149,7 @@ func (d *disk) use(from *source.File, name string) (*source.File, error) {
 // inside tells that a file really lies in the design's folder or a named one,
 // links followed.
 func (d *disk) inside(name string) bool {
-	real, err := filepath.EvalSymlinks(name)
+	target, err := filepath.EvalSymlinks(name)
 	if err != nil {
 		return false
 	}
@@ -161,10 +161,10 @@ func (d *disk) inside(name string) bool {
 		if a, err := filepath.Abs(base); err == nil {
 			base = a
 		}
-		if a, err := filepath.Abs(real); err == nil {
-			real = a
+		if a, err := filepath.Abs(target); err == nil {
+			target = a
 		}
-		if rel, err := filepath.Rel(base, real); err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
+		if rel, err := filepath.Rel(base, target); err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
 			return true
 		}
 	}
@@ -316,7 +316,7 @@ func usesOf(s syntax) []Value[string] {
 	var all []Value[string]
 	d := s.decoder()
 	for _, b := range s.body.Blocks {
-		if b.Type != "use" {
+		if !strings.EqualFold(b.Type, "use") {
 			continue
 		}
 		if a, ok := b.Body.Attributes["file"]; ok {

@@ -3,6 +3,7 @@ package schema
 import (
 	"maps"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -17,7 +18,8 @@ type hclBlock = hclsyntax.Block
 type fragment struct {
 	file       *source.File
 	problems   []Problem
-	partial    bool // names that the file holds may be missing here
+	partial    bool          // names that the file holds may be missing here
+	flawed     []source.Span // headers of blocks in which something was refused
 	refs       []reference
 	uses       []*Use
 	systems    []*System
@@ -58,7 +60,9 @@ func parseFile(file *source.File) syntax {
 	return s
 }
 
-func (s *syntax) decoder() *decoder { return &decoder{file: s.file, mended: s.mended} }
+func (s *syntax) decoder() *decoder {
+	return &decoder{file: s.file, mended: s.mended, dialect: theDialect()}
+}
 
 // readFragment decodes a parsed file. A used file holds models, criteria and
 // uses only.
@@ -80,10 +84,14 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 		if b.Type == "given" {
 			continue // read before everything else
 		}
-		i := slices.IndexFunc(x.top, func(t topBlock) bool { return t.name == b.Type })
+		i := slices.Index(x.tops, b.Type)
+		if i < 0 {
+			if b = d.unknownBlock(b, "", x.tops, nil, notModelledOnLines()); b == nil || b.Type == "given" {
+				continue
+			}
+			i = slices.Index(x.tops, b.Type)
+		}
 		switch {
-		case i < 0:
-			d.unknownBlock(b, "", x.tops, nil, notModelledOnLines())
 		case used && !x.top[i].catalogue:
 			d.refuse(d.span(b.TypeRange), "This file is used by another and holds a "+b.Type+".", "A file that is used holds models and criteria; the parts of a design stand in the design's own files.", "")
 		default:
@@ -91,7 +99,7 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 		}
 	}
 	f.problems = append(f.problems, d.problems...)
-	f.refs = d.refs
+	f.refs, f.flawed = d.refs, d.flawed
 	return f
 }
 
@@ -115,6 +123,19 @@ func newGivenNames(values map[string]cty.Value) *givenNames {
 		}
 	}
 	return g
+}
+
+// text gives a given value that is a text and cannot be computed with.
+func (g *givenNames) text(name string) (string, bool) {
+	all := g.context.Variables["given"]
+	if !all.Type().HasAttribute(name) {
+		return "", false
+	}
+	v := all.GetAttr(name)
+	if v.Type() != cty.String || !v.IsKnown() || v.IsNull() {
+		return "", false
+	}
+	return v.AsString(), true
 }
 
 // has tells that a given block sets the name.
@@ -197,11 +218,11 @@ func collectGivens(all []*section) ([]*given, []Problem) {
 		}
 		d := s.decoder()
 		for _, b := range s.body.Blocks {
-			if b.Type != "given" {
+			if !strings.EqualFold(b.Type, "given") {
 				continue
 			}
 			if len(b.Labels) > 0 {
-				d.refuse(d.span(b.LabelRanges[0]), "given has no name.", "The brace follows at once.", "given {")
+				d.refuse(d.span(b.LabelRanges[0]), "A name stands after given.", "After given stands its brace at once.", "given {")
 			}
 			for _, inner := range b.Body.Blocks {
 				d.refuse(d.span(inner.TypeRange), "given holds values only.", "Here stands a name, an equals sign and a number or text.", "")

@@ -11,7 +11,7 @@ import (
 type refKind int
 
 const (
-	refNone refKind = iota // looked up elsewhere, or not at all
+	refNone refKind = iota // looked up nowhere
 	refUnit
 	refAmplifier
 	refLine
@@ -22,6 +22,15 @@ const (
 	refSupply
 	refReading
 	refKinds // how many there are
+
+	// The others are looked up where it is known what they belong to.
+	refOutput
+	refInput
+	refChannel
+	refDevice
+	refModel
+	refCable
+	refPlug
 )
 
 func (k refKind) describe() string {
@@ -44,8 +53,9 @@ func (k refKind) describe() string {
 		return "a supply"
 	case refReading:
 		return "a reading"
+	default:
+		return "it"
 	}
-	return "it"
 }
 
 func (k refKind) describePlural() string {
@@ -58,8 +68,9 @@ func (k refKind) describePlural() string {
 		return "lines or groups"
 	case refSource:
 		return "sources"
+	default:
+		return "parts"
 	}
-	return "parts"
 }
 
 // reference is a name that was read and has to exist.
@@ -69,7 +80,7 @@ type reference struct {
 }
 
 func (d *decoder) refer(kind refKind, v Value[string]) {
-	if kind != refNone {
+	if kind != refNone && kind < refKinds {
 		d.refs = append(d.refs, reference{kind, v})
 	}
 }

@@ -117,8 +117,9 @@ func seen(text []byte) string {
 			return ' '
 		case oddNothing:
 			return -1
+		default:
+			return r
 		}
-		return r
 	}, string(text))
 }
 
@@ -203,10 +204,12 @@ func (m *mender) read() {
 
 // balance counts braces, and deals with what can be told without knowing what
 // stands where: characters nobody sees, and faults inside of quotes.
+//
+//nolint:gocognit // a scanner is one switch over what it meets
 func (m *mender) balance() {
 	var odd []slipToken
 	var returns []int
-	open, close := 0, 0
+	opened, closed := 0, 0
 	for at := 0; at < len(m.text); {
 		r, size := utf8.DecodeRune(m.text[at:])
 		if oddSpace(r) == notOdd && r != '\r' {
@@ -243,16 +246,16 @@ func (m *mender) balance() {
 			}
 			switch {
 			case m.is(i, "{"):
-				open++
+				opened++
 			case m.is(i, "}"):
-				close++
+				closed++
 			case t.kind == slipOpenText:
 				content := strings.TrimSpace(string(m.text[t.start:t.end]))
 				if strings.HasSuffix(content, "{") {
-					open++
+					opened++
 				}
 				if strings.HasSuffix(content, "}") {
-					close++
+					closed++
 				}
 			case t.kind == slipComment && t.broken:
 				m.say(t.start, t.start+2, "This comment does not end.", "A comment of one line begins with #; one of several lines ends with */.", "")
@@ -269,7 +272,7 @@ func (m *mender) balance() {
 			break
 		}
 	}
-	m.missing, m.surplus = max(0, open-close), max(0, close-open)
+	m.missing, m.surplus = max(0, opened-closed), max(0, closed-opened)
 	m.unseen(outside)
 }
 
@@ -312,13 +315,13 @@ func (m *mender) item() {
 	case m.is(m.at, "}"):
 		m.closeBrace()
 	case m.is(m.at, ",") || m.is(m.at, ";") && (m.ends(m.at+1) || m.is(m.at+1, "}")):
-		m.say(t.start, t.end, fmt.Sprintf("A %s stands here.", signName(m.words(t))), "Nothing parts the values and parts of a design but a new line.", "")
+		m.say(t.start, t.end, fmt.Sprintf("A %s stands here.", signName(m.words(t))), "Each value, and each block, begins on a line of its own; nothing else parts them.", "")
 		m.replace(t.start, t.end, "")
 		m.at++
 	case m.remark(m.at), m.is(m.at, "'", "’", "*", "•", "·", "<!", "%", "//") && !m.bullet():
 		m.comment()
 	case m.bullet():
-		m.say(t.start, t.end, fmt.Sprintf("%q stands before a name.", m.words(t)), "Values and parts begin with their name.", "")
+		m.say(t.start, t.end, fmt.Sprintf("%q stands before a name.", m.words(t)), "Values and blocks begin with a word.", "")
 		m.replace(t.start, t.end, "")
 		m.at++
 	case t.kind == slipWord:
@@ -372,7 +375,7 @@ func (m *mender) quotedName() bool {
 	}
 	_, first := utf8.DecodeRune(m.text[t.start:])
 	_, last := utf8.DecodeLastRune(m.text[:t.end])
-	m.say(t.start, t.end, fmt.Sprintf("%s stands in quotes.", name), "What a value or part is called stands without quotes; only what it is set to, and the names you give, stand in quotes.", name)
+	m.say(t.start, t.end, fmt.Sprintf("%s stands in quotes.", name), "Only texts, figures with a unit, and names that you give stand in quotes.", name)
 	m.replace(t.start, t.start+first, "")
 	m.replace(t.end-last, t.end, "")
 	m.line[m.at] = slipToken{kind: slipWord, start: t.start + first, end: t.end - last}
@@ -445,7 +448,7 @@ func (m *mender) spacedBlock(run int) bool {
 	if !known {
 		return false
 	}
-	m.say(first.start, second.end, fmt.Sprintf("A space stands inside %s %s.", m.words(first), m.words(second)), "The kind of a part is one word; _ stands for the space.", kind)
+	m.say(first.start, second.end, fmt.Sprintf("A space stands inside %s %s.", m.words(first), m.words(second)), "The kind of a block is one word; _ stands for the space.", kind)
 	m.replace(first.end, second.start, "_")
 	m.line = slices.Delete(m.line, m.at+1, m.at+2)
 	m.line[m.at].end = second.end
@@ -591,7 +594,7 @@ func (m *mender) statement(at slipToken, name string) {
 		if before, twice := written[name]; twice {
 			m.problems = append(m.problems, Problem{
 				Span: m.span(at.start, at.end), Found: fmt.Sprintf("%s stands here a second time.", name),
-				Expected: "Each value of a part is written once.", Related: []Place{{m.span(before.start, before.end), "the first time"}},
+				Expected: "Each value of a block is written once.", Related: []Place{{m.span(before.start, before.end), "the first time"}},
 			})
 			m.replace(at.start, end, "")
 		} else {
@@ -651,7 +654,7 @@ func (m *mender) follow(start, end int) {
 	case m.oneLine():
 		m.replace(end, t.start, "\n") // said when the block is closed
 	default:
-		m.say(t.start, t.end, "Something more stands on this line.", "Each value, and the first line of each part, stands on a line of its own.", "")
+		m.say(t.start, t.end, "Something more stands on this line.", "Each value, and each block, begins on a line of its own.", "")
 		m.replace(t.start, t.start, "\n")
 	}
 }
@@ -664,7 +667,7 @@ func (m *mender) afterComma(start, end int) {
 		b := m.top()
 		switch {
 		case strings.Contains(statement, "\n"):
-			m.say(t.start, t.end, "A comma stands after a brace.", "Parts stand one below the other, without commas.", "")
+			m.say(t.start, t.end, "A comma stands after a brace.", "Blocks stand one below the other, without commas.", "")
 		case b == nil || len(b.inside) < 2: // else the comma goes with the rest of the line
 			m.say(t.start, t.end, "A comma stands after the value.", "Values stand one below the other, without commas.", statement)
 		}
@@ -764,12 +767,11 @@ func (m *mender) header() {
 	if m.equals(m.at) {
 		sign := m.token(m.at)
 		next := m.token(m.at + 1)
-		m.say(sign.start, sign.end, fmt.Sprintf("An equals sign stands after %s, which begins a part.", kind), "A part begins with its kind, its name in quotes, and a brace.", tidy(kind+" "+strings.TrimSuffix(m.words(next), "{")+" {"))
+		m.say(sign.start, sign.end, fmt.Sprintf("An equals sign stands after %s, which begins a block.", kind), "A block begins with its kind, its name in quotes, and a brace.", tidy(kind+" "+strings.TrimSuffix(m.words(next), "{")+" {"))
 		m.replace(sign.start, sign.end, "")
 		m.at++
 	}
-	v := vocabularies()[kind]
-	m.labels(kind, v)
+	m.labels(kind)
 	end := m.token(m.at - 1).end
 	assumed := false // the brace
 	b := openBlock{kind: kind, header: slipToken{start: first.start, end: end}, inset: m.inset(first.start), written: map[string]slipToken{}}
@@ -813,7 +815,7 @@ func (m *mender) header() {
 }
 
 // labels reads what stands between the kind of a block and its brace.
-func (m *mender) labels(kind string, v *vocabulary) {
+func (m *mender) labels(kind string) {
 	from := m.at
 	for i := m.at; ; i++ {
 		if t := m.token(i); t.kind == slipOpenText {
@@ -832,7 +834,7 @@ func (m *mender) labels(kind string, v *vocabulary) {
 	switch all := m.line[from:m.at]; {
 	case len(all) == 1 && t.kind == slipOpenText:
 		name := quoted(strings.TrimSpace(m.words(t)[1:]))
-		m.say(t.start, t.end, "This name has no closing quote.", "The name of a part stands between two straight quotes.", name)
+		m.say(t.start, t.end, "This name has no closing quote.", "The name of a block stands between two straight quotes.", name)
 		m.replace(t.end, t.end, `"`)
 	case len(all) == 1 && t.kind == slipText:
 		if t.template > 0 && !t.broken {
@@ -850,7 +852,7 @@ func (m *mender) labels(kind string, v *vocabulary) {
 		if name != written {
 			found = fmt.Sprintf("The quotes round the name %s are not right.", name)
 		}
-		m.say(t.start, last.end, found, "The name of a part stands between two straight quotes.", quoted(name))
+		m.say(t.start, last.end, found, "The name of a block stands between two straight quotes.", quoted(name))
 		m.replace(t.start, last.end, quoted(name))
 	}
 }
@@ -860,7 +862,7 @@ func allOf(tokens []slipToken, kind slipKind) bool {
 }
 
 func (m *mender) templateInName(t slipToken, kind string) {
-	m.say(t.template, t.template+2, fmt.Sprintf("A name of a %s holds %q.", kind, m.text[t.template:t.template+2]), "Names are plain: other parts refer to them by the same text. Write the name out.", "")
+	m.say(t.template, t.template+2, fmt.Sprintf("A name of a %s holds %q.", kind, m.text[t.template:t.template+2]), "Names are plain: other blocks refer to them by the same text. Write the name out.", "")
 	m.replace(t.start, t.end, strings.NewReplacer("${", "$${", "%{", "%%{").Replace(string(m.text[t.start:t.end])))
 	m.partial = true // nobody knows what the name is, so nobody can tell who refers to it
 }
@@ -874,7 +876,7 @@ func (m *mender) closeForgotten(kind string, first slipToken) {
 	if _, known := knownBlock(kind); !known {
 		return
 	}
-	for depth := len(m.open) - 1; depth >= 0; depth-- {
+	for depth := range slices.Backward(m.open) {
 		outer := ""
 		if depth > 0 {
 			outer = m.open[depth-1].kind
@@ -926,7 +928,7 @@ func (m *mender) closeBrace() {
 		}
 	}
 	if len(m.open) == 0 || ownLine && m.surplus > 0 && m.top().inset != inset && m.closed == inset {
-		m.say(t.start, t.end, "This brace closes nothing.", "Remove it, or write before it the first line of the part that it closes.", "")
+		m.say(t.start, t.end, "This brace closes nothing.", "Remove it, or write the first line of the block that it closes.", "")
 		m.replace(t.start, t.end, "")
 		m.surplus = max(0, m.surplus-1)
 		m.at++
@@ -981,11 +983,11 @@ func (m *mender) stray() {
 		}
 		end = m.token(m.at).end
 	}
-	m.say(t.start, end, "This is neither a value nor the first line of a part.", `A value is written tap = "6 W", the first line of a part line "North" {, and a comment begins with #.`, "")
+	m.say(t.start, end, "This is neither a value nor the first line of a block.", `A value is written tap = "6 W", the first line of a block line "North" {, and a comment begins with #.`, "")
 	if depth != 0 {
 		m.hopeless = true
 		for ; depth > 0; depth-- {
-			m.open = append(m.open, openBlock{kind: "part", header: slipToken{start: t.start, end: end}, brace: end, inset: m.inset(t.start), written: map[string]slipToken{}})
+			m.open = append(m.open, openBlock{kind: "block", header: slipToken{start: t.start, end: end}, brace: end, inset: m.inset(t.start), written: map[string]slipToken{}})
 		}
 	}
 	m.replace(t.start, end, "")
@@ -1018,7 +1020,7 @@ func (m *mender) spoil(copied *mended, diags hcl.Diagnostics) bool {
 		m.hopeless = true
 		if d := firstError(diags); d != nil && len(m.problems) == 0 {
 			start, end := copied.written(d.Subject.Start.Byte, d.Subject.End.Byte)
-			m.say(start, end, "From here on this file cannot be read.", `A value is written tap = "6 W", the first line of a part line "North" {, and each part ends with }.`, "")
+			m.say(start, end, "From here on this file cannot be read.", `A value is written tap = "6 W", the first line of a block line "North" {, and each block ends with }.`, "")
 		}
 	}
 	return helped
