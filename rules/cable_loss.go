@@ -136,7 +136,7 @@ func cableEvidence(loss *analysis.Loss, us bool) []check.Evidence {
 	all = append(all, heat)
 	for _, c := range loss.Cables {
 		e := check.Plainly("cable, both conductors", quantity.Resistance(c.LoopOhm))
-		e.Sum = fmt.Sprintf("%s of %s", quantity.Format(quantity.Length(math.Round(c.Metres*1000)/1000), us), c.Conductor)
+		e.Sum = fmt.Sprintf("2 × %s × %s = %s (%s)", quantity.Format(quantity.Length(math.Round(c.Metres*1000)/1000), us), c.PerLength, e.Value, c.Kind)
 		all = append(all, e)
 	}
 	return all
@@ -149,12 +149,15 @@ func dropDB(drop float64) float64 { return -20 * math.Log10(1-drop/100) }
 // again, or what to do when none does.
 func cableRemedies(answer *check.Answer, l *analysis.Line, warning check.Limit) {
 	larger, ok := l.SmallestCable(quantity.Percent(min(warning.Value, answer.Limit("error_drop").Value)))
+	lost := fmt.Sprintf("%s %% (%s dB) is then lost at the worst loudspeaker", percent(float64(larger.Drop)), percent(float64(larger.DB)))
 	switch {
 	case ok && larger.Throughout:
-		answer.Remedy(check.Computed, fmt.Sprintf("Use %s or thicker for every leg of the line: %s %% (%s dB) is then lost at the worst loudspeaker.", larger.Cable, percent(float64(larger.Drop)), percent(float64(larger.DB))))
-	case ok:
-		answer.Remedy(check.Proved, fmt.Sprintf("Use %s for the line: %s %% (%s dB) is then lost at the worst loudspeaker.", larger.Cable, percent(float64(larger.Drop)), percent(float64(larger.DB))),
+		answer.Remedy(check.Computed, fmt.Sprintf("Use %s or thicker for every leg of the line: %s.", larger.Cable, lost))
+	case ok && !leansOnCable(l):
+		answer.Remedy(check.Proved, fmt.Sprintf("Use %s for the line: %s.", larger.Cable, lost),
 			check.Write(&l.Part.Part, l.Part.Cable.Span, "cable", strconv.Quote(larger.Cable)))
+	case ok:
+		answer.Remedy(check.Computed, fmt.Sprintf("Use %s for the line: %s. Look at the ratings first: without the loss of the old cable a loudspeaker or the output may get too much.", larger.Cable, lost))
 	}
 	switch {
 	case l.Output != nil && l.Output.Kind == analysis.LowImpedance:
@@ -164,4 +167,23 @@ func cableRemedies(answer *check.Answer, l *analysis.Line, warning check.Limit) 
 	default:
 		answer.Remedy(check.Advice, "Split the line in two, or feed it from its middle.")
 	}
+}
+
+// leansOnCable tells that a loudspeaker or the output is within its limits only,
+// or perhaps only, because of what the cable takes.
+func leansOnCable(l *analysis.Line) bool {
+	for _, s := range l.Runs {
+		if s.Part.RatedPower.Set() && !quantity.AtMost(s.Each.Value, s.Part.RatedPower.V) {
+			return true
+		}
+	}
+	o := l.Output
+	if o == nil || !o.Part.LowestImpedance.Set() {
+		return false
+	}
+	if o.Kind == analysis.ConstantVoltage {
+		return !quantity.AtLeast(float64(o.Volts.Value)*float64(o.Volts.Value)/float64(o.Load.Value), float64(o.Part.LowestImpedance.V))
+	}
+	u := equalUnits(o)
+	return u.count == 0 || !quantity.AtLeast(float64(u.ohm)/float64(u.count), float64(o.Part.LowestImpedance.V))
 }

@@ -134,8 +134,13 @@ func movable(o *analysis.Output, excess quantity.Power) (*analysis.Line, *analys
 // takes tells that an output can carry a line of another one too, and that using
 // it is not at odds with any output in use.
 func takes(other, from *analysis.Output, load quantity.Power) bool {
-	if other.Kind != from.Kind || other.Part.Volts.V != from.Part.Volts.V || !other.Load.Known() || len(other.Part.NeverWith.Items) > 0 {
+	if other.Kind != from.Kind || other.Part.Volts.V != from.Part.Volts.V || !other.Load.Known() {
 		return false
+	}
+	for _, o := range from.Amplifier.Outputs {
+		if o != other && o.Loaded && (forbidden(o, other) || doubtful(o, other)) {
+			return false
+		}
 	}
 	return !other.Part.HighestLoad.Set() || quantity.AtMost(other.Load.Value+load, other.Part.HighestLoad.V)
 }

@@ -85,7 +85,7 @@ type cableFigures struct {
 	cable             *schema.Cable
 	wire              conductor.Conductor
 	ohm, henry, farad float64
-	conductor         string // its resistance in words
+	perLength, kind   string // the resistance of one conductor, and what it is of
 	assumed           string // what that takes for granted, "" when nothing
 	bad               string // why it cannot be used
 }
@@ -348,7 +348,8 @@ func (s *System) cableFigures(cable *schema.Cable, wire conductor.Conductor) cab
 	if wire.Coated {
 		kind += ", tinned"
 	}
-	c.conductor = fmt.Sprintf("%s: %s %s in each conductor at %s (%s)", cable.Name, quantity.Significant(perLength, 4), unit, quantity.Format(celsius, s.Design.System.US()), kind)
+	c.perLength = quantity.Significant(perLength, 4) + " " + unit
+	c.kind = fmt.Sprintf("%s, %s, %s", cable.Name, kind, quantity.Format(celsius, s.Design.System.US()))
 	if cable.Model != nil {
 		c.henry, c.farad = float64(cable.Model.Inductance.V), float64(cable.Model.Capacitance.V)
 	}
@@ -602,7 +603,7 @@ func (b *builder) way(node circuit.Node) []CableUse {
 	slices.Reverse(met)
 	uses := make([]CableUse, len(met))
 	for i, c := range met {
-		uses[i] = CableUse{Metres: metres[c], LoopOhm: metres[c] * b.cables[c].ohm, Conductor: b.cables[c].conductor}
+		uses[i] = CableUse{Metres: metres[c], LoopOhm: metres[c] * b.cables[c].ohm, PerLength: b.cables[c].perLength, Kind: b.cables[c].kind}
 	}
 	return uses
 }

@@ -163,9 +163,9 @@ type CableUse struct {
 	// Metres is how much of it there is, and LoopOhm its resistance, both
 	// conductors.
 	Metres, LoopOhm float64
-	// Conductor is the resistance of one conductor in words, with the table it
-	// is from.
-	Conductor string
+	// PerLength is the resistance of one conductor, such as "13.3 ohm/km", and
+	// Kind says of what and by which table: "2 x 1.5 mm2, IEC 60228 class 5, 20 °C".
+	PerLength, Kind string
 }
 
 // Run is one loudspeaker block of a line with all its members.
