@@ -2,6 +2,7 @@ package schema
 
 import (
 	"bytes"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -115,10 +116,15 @@ func cut(text []byte, size int) []piece {
 }
 
 // readFirst tells whether the text before a brace opens a block that is read
-// before all others. It may say yes too often.
+// before all others, in capitals or not. It may say yes too often.
 func readFirst(header []byte) bool {
 	header = bytes.TrimLeft(header, " \t")
-	return bytes.HasPrefix(header, []byte("given")) || bytes.HasPrefix(header, []byte("use"))
+	for _, kind := range []string{"given", "use"} {
+		if len(header) >= len(kind) && strings.EqualFold(string(header[:len(kind)]), kind) {
+			return true
+		}
+	}
+	return false
 }
 
 // closingQuote finds the quote that ends the text in quotes that begins at i,

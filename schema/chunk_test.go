@@ -288,6 +288,8 @@ func TestReadInPieces(t *testing.T) {
 		"files":                schematest.DesignFiles(60, 3),
 		"given at the end":     {strings.Replace(good, "given {\n  ceiling = 3\n}\n", "", 1) + "given {\n  ceiling = 3\n}\n"},
 		"given in a file":      {strings.Replace(good, "given {\n  ceiling = 3\n}\n", "", 1), "given {\n  ceiling = 3\n}\n"},
+		"given in capitals":    {good + strings.Repeat("# nothing\n", 40) + "GIVEN {\n  wide = 3\n}\n", strings.Replace(good, "given {", "Given {", 1)},
+		"use in capitals":      {good + strings.Repeat("# nothing\n", 40) + "Use { file = \"models.pa.hcl\" }\n"},
 		"given missing":        {strings.Replace(good, "ceiling = 3", "", 1)},
 		"given twice":          {good, "given {\n  ceiling = 3\n}\n"},
 		"wrong values":         {strings.ReplaceAll(good, "\"6 m\"", "\"6\"")},

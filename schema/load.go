@@ -8,7 +8,6 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
-	"sync"
 
 	"loudlint/schema/source"
 )
@@ -333,28 +332,4 @@ func capital(s string) string {
 		return s
 	}
 	return strings.ToUpper(s[:1]) + s[1:]
-}
-
-// inParallel calls do for 0 to n-1 on at most `workers` goroutines.
-func inParallel(n, workers int, do func(i int)) {
-	if workers = workersFor(n, workers); workers <= 1 {
-		for i := range n {
-			do(i)
-		}
-		return
-	}
-	var wait sync.WaitGroup
-	next := make(chan int)
-	for range workers {
-		wait.Go(func() {
-			for i := range next {
-				do(i)
-			}
-		})
-	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
-	wait.Wait()
 }

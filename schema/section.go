@@ -5,6 +5,7 @@ import (
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 
+	"loudlint/schema/parallel"
 	"loudlint/schema/source"
 )
 
@@ -31,7 +32,7 @@ type cutting struct {
 // sections divides files, in order.
 func (c cutting) sections(files []*source.File, used bool) []*section {
 	perFile := make([][]*section, len(files))
-	inParallel(len(files), c.workers, func(i int) {
+	parallel.Do(len(files), c.workers, func(i int) {
 		f := files[i]
 		if p, ok := boundText(f); !ok {
 			perFile[i] = []*section{{syntax: explainSyntax(f, p), first: true, ready: true}}
@@ -97,7 +98,7 @@ func parseSections(sections []*section, workers int, done func(i int)) {
 			jobs = append(jobs, job{i, p})
 		}
 	}
-	inParallel(len(jobs), workers, func(n int) {
+	parallel.Do(len(jobs), workers, func(n int) {
 		j := jobs[n]
 		s := sections[j.section]
 		switch {
@@ -132,7 +133,7 @@ func (s *section) judge() {
 		return
 	}
 	for _, b := range s.body.Blocks {
-		if b.Type == "given" || b.Type == "use" {
+		if readFirst([]byte(b.Type)) {
 			s.doubt = true
 		}
 	}
