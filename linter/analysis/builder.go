@@ -52,6 +52,9 @@ type wiring struct {
 	// of every cable.
 	resize     *conductor.Conductor
 	throughout bool
+	// set, when a meter's reading is to be predicted, says how an attenuator
+	// stands; without it all are fully up.
+	set func(*schema.Attenuator) schema.Attenuation
 }
 
 const noCable = -1
@@ -214,9 +217,14 @@ func (b *builder) fader(a *schema.Attenuator, at position) *Attenuator {
 }
 
 // attenuator adds an attenuator that is fully up: limits must hold whenever
-// somebody turns it up.
+// somebody turns it up. Only for a reading does it stand as it was found.
 func (b *builder) attenuator(a *schema.Attenuator, from circuit.Node) circuit.Node {
-	node := b.net.Attenuator(from, circuit.Attenuator{InsertionDB: math.Abs(float64(a.InsertionLoss.V))})
+	control := circuit.Attenuator{InsertionDB: math.Abs(float64(a.InsertionLoss.V))}
+	if b.how.set != nil {
+		stands := b.how.set(a)
+		control.SettingDB, control.Off = -math.Abs(float64(stands.Gain)), stands.Off
+	}
+	node := b.net.Attenuator(from, control)
 	return b.reached(node, from, 0, noCable)
 }
 
