@@ -24,6 +24,13 @@ func Groups() []Group {
 		{"Cable", []*check.Check{
 			CableLoss,
 		}},
+		{"Controls on the line", []*check.Check{
+			AttenuatorRating,
+			AttenuatorOverride,
+			OverrideSupply,
+			AttenuatorTerminals,
+			LineMonitor,
+		}},
 		{"Inputs and the signal chain", []*check.Check{
 			PriorityWired,
 			MonoSum,

@@ -444,11 +444,10 @@ func (b *builder) met(part *schema.Loudspeaker, load *speakerLoad, count int, at
 	b.line.Loudspeakers += count
 	if len(load.missing) > 0 {
 		b.unknown = MergeMissing(b.unknown, load.missing)
-		for _, f := range at.behind {
-			f.unknown = MergeMissing(f.unknown, load.missing)
-		}
+		at.lacksBehind(load.missing)
 		return r
 	}
+	at.lacksBehind(load.unfed)
 	t := load.term
 	t.count, t.assumed = count, at.assumed
 	b.takes(t, at)
@@ -467,8 +466,17 @@ func (b *builder) takes(t term, at position) {
 // it, from being known.
 func (b *builder) lacksLoad(m Missing, at position) {
 	b.unknown = MergeMissing(b.unknown, []Missing{m})
+	at.lacksBehind([]Missing{m})
+}
+
+// lacksBehind notes what keeps the load of the attenuators before a place from
+// being known.
+func (at *position) lacksBehind(missing []Missing) {
+	if len(missing) == 0 {
+		return
+	}
 	for _, f := range at.behind {
-		f.unknown = MergeMissing(f.unknown, []Missing{m})
+		f.unknown = MergeMissing(f.unknown, missing)
 	}
 }
 
@@ -493,6 +501,7 @@ func (b *builder) existing(e *schema.Existing, at position) circuit.Node {
 			t.watts = volts * volts / float64(e.Impedance.V)
 			t.text = fmt.Sprintf("%s (%s at %s)", quantity.Power(t.watts), e.Impedance.Text, voltsText(volts))
 		}
+		at.lacksBehind(b.line.VoltsMissing())
 	default:
 		b.lacksLoad(missing("load of the existing equipment", "existing", &e.Part, `load = "30 W"`), at)
 		return node

@@ -83,21 +83,6 @@ func (a *Attenuator) Down() Down {
 	return d
 }
 
-// Reversed is the load an attenuator puts on the line when its input and output
-// are exchanged and it stands down by stepDB. An autotransformer of ratio
-// a = 10^(−stepDB/20) that is fed at its tap raises the voltage to 1/a and draws
-// the load behind it (1/a)² times: P·10^(stepDB/10). It follows from the ideal
-// transformer, V₁/V₂ = I₂/I₁, of any book on circuits.
-func (a *Attenuator) Reversed(stepDB float64) Figure[quantity.Power] {
-	f := Figure[quantity.Power]{From: a.Behind.From, Missing: a.Behind.Missing}
-	if !f.Known() {
-		return f
-	}
-	f.Value = a.Behind.Value * quantity.Power(math.Pow(10, stepDB/10))
-	f.Sum = fmt.Sprintf("%s × 10^(%s/10) = %s", a.Behind.Value, quantity.Significant(stepDB, 4), f.Value)
-	return f
-}
-
 // Announcement is a source that is meant to be heard on a line and is no music.
 type Announcement struct {
 	Source *Source
@@ -205,21 +190,24 @@ func (l *Line) Lifted() []*Attenuator {
 // with one that they share with the line; least is the number below which none
 // works.
 func (a *Attenuator) Conductors() (least, usual int, stated bool) {
-	stated = a.Part.Cores.Set()
+	const third, relay = ofTheLine + 1, ofTheLine + 2
+	lifted, _ := a.Lifted()
 	switch {
-	case stated:
-		least = a.Part.Cores.V
-		return least, least, true
+	case !lifted:
+		return relay, relay, false // as it would be with a relay
+	case a.Part.Cores.Set():
+		return max(a.Part.Cores.V, third), max(a.Part.Cores.V, third), true
 	case a.Part.Override.V == schema.OverrideRelay:
-		return 3, 4, false
+		return third, relay, false
 	}
-	return 3, 3, false
+	return third, third, false
 }
 
 // OverrideCable is a cable that has to carry the override of attenuators.
 type OverrideCable struct {
 	Cable *schema.Cable
-	Name  schema.Value[string]
+	// Names are the places that name it.
+	Names []schema.Value[string]
 	// Needs is how many conductors it has to have: for the line and the override,
 	// or, where it is a cable for the override alone, for that.
 	Needs int
@@ -232,96 +220,128 @@ type OverrideCable struct {
 	Apart bool
 }
 
+// ofTheLine is how many conductors the line itself takes.
+const ofTheLine = 2
+
 // OverrideCables gives the cables that lie between the amplifier and attenuators
 // that are lifted, and whether part of the way has a cable that is not stated.
-func (l *Line) OverrideCables() (all []OverrideCable, unsaid bool) {
+// With also, an attenuator that nothing lifts counts as lifted by a relay.
+func (l *Line) OverrideCables(also *Attenuator) (all []OverrideCable, unsaid bool) {
 	design := l.reads.system.Design
+	w := overrideWalk{design: design, lifted: map[*schema.Attenuator]*Attenuator{}, at: map[string]int{}, noted: map[source.Span]bool{}}
+	for _, a := range l.Attenuators {
+		if lifted, _ := a.Lifted(); lifted || a == also {
+			w.lifted[a.Part] = a
+		}
+	}
+	if len(w.lifted) == 0 {
+		return nil, false
+	}
 	if apart := l.Part.OverrideCable; apart.Set() {
-		c := OverrideCable{Cable: design.Cable(apart.V), Name: apart, Apart: true}
-		for _, a := range l.Lifted() {
-			c.need(a, 2)
+		c := OverrideCable{Cable: design.Cable(apart.V), Names: []schema.Value[string]{apart}, Apart: true}
+		for _, a := range l.Attenuators {
+			if w.lifted[a.Part] != nil {
+				c.carry(wanted{}.with(a), ofTheLine)
+			}
 		}
 		return []OverrideCable{c}, false
 	}
-	w := overrideWalk{line: l, design: design}
-	w.chain(l.Part.Devices, l.Part.Cable, nil, true)
+	need := w.chain(l.Part.Devices, l.Part.Cable, true)
+	if first := l.Part.Devices[0].Common(); l.Part.HomeRun.Set() || !first.Leg.Set() {
+		w.lay(l.Part.Cable, need)
+	}
+	for i := range w.all {
+		slices.SortFunc(w.all[i].Names, func(a, b schema.Value[string]) int { return source.Compare(a.Span, b.Span) })
+	}
+	slices.SortFunc(w.all, func(a, b OverrideCable) int { return source.Compare(a.Names[0].Span, b.Names[0].Span) })
 	return w.all, w.unsaid
 }
 
-// need raises what the cable has to have to what an attenuator needs, less what
-// other cables carry.
-func (c *OverrideCable) need(a *Attenuator, elsewhere int) {
+// wanted is how many conductors are needed from a place of the line on.
+type wanted struct {
+	least, usual int
+	by           *Attenuator // the one that needs most; nil where nothing is lifted
+}
+
+// with raises it to what an attenuator needs.
+func (w wanted) with(a *Attenuator) wanted {
 	least, usual, _ := a.Conductors()
-	c.Least = max(c.Least, least-elsewhere)
-	if usual-elsewhere > c.Needs {
-		c.Needs, c.For = usual-elsewhere, a
+	return w.or(wanted{least, usual, a})
+}
+
+// or gives the larger of two.
+func (w wanted) or(other wanted) wanted {
+	least := max(w.least, other.least)
+	if other.usual > w.usual {
+		w = other
+	}
+	w.least = least
+	return w
+}
+
+// carry raises what a cable has to have, less what other cables carry.
+func (c *OverrideCable) carry(need wanted, elsewhere int) {
+	c.Least = max(c.Least, need.least-elsewhere)
+	if need.usual-elsewhere > c.Needs {
+		c.Needs, c.For = need.usual-elsewhere, need.by
 	}
 }
 
-// overrideWalk finds the cables on the way to attenuators.
+// overrideWalk finds the cables on the way to attenuators that are lifted.
 type overrideWalk struct {
-	line   *Line
 	design *schema.Design
+	lifted map[*schema.Attenuator]*Attenuator
 	all    []OverrideCable
+	at     map[string]int // places in all, by the name of the cable
+	noted  map[source.Span]bool
 	unsaid bool
 }
 
-// chain walks devices in order. Way is the cables from the amplifier on, each
-// kind once. It calls itself for what braces enclose; the dialect bounds their
-// nesting.
-func (w *overrideWalk) chain(devices []schema.Device, cable schema.Value[string], way []schema.Value[string], first bool) {
-	way = slices.Clip(way)
-	for _, device := range devices {
+// chain walks devices from the far end, since a leg has to carry what anything
+// behind it needs, and gives what the chain needs. It calls itself for what braces
+// enclose; the dialect bounds their nesting. Outermost is the line itself, whose
+// first device may be reached by the home run alone.
+func (w *overrideWalk) chain(devices []schema.Device, cable schema.Value[string], outermost bool) wanted {
+	var need wanted
+	for i, device := range slices.Backward(devices) {
 		p := device.Common()
 		inner := cable
 		if p.Cable.Set() {
 			inner = p.Cable
 		}
-		if first {
-			way = w.lay(way, w.line.Part.Cable, w.line.Part.HomeRun.Set() || !p.Leg.Set())
-			first = false
-			way = w.lay(way, inner, p.Leg.Set() || p.Spacing.Set())
-		} else {
-			way = w.lay(way, inner, true)
-		}
-		if v, ok := device.(*schema.Attenuator); ok {
-			w.met(v, way)
-		}
 		if inside := device.Inside(); len(inside) > 0 {
-			w.chain(inside, inner, way, false)
+			need = need.or(w.chain(inside, inner, false))
+		}
+		if part, ok := device.(*schema.Attenuator); ok && w.lifted[part] != nil {
+			need = need.with(w.lifted[part])
+		}
+		if i > 0 || !outermost || p.Leg.Set() || p.Spacing.Set() {
+			w.lay(inner, need)
 		}
 	}
+	return need
 }
 
-// lay adds a cable to the way.
-func (*overrideWalk) lay(way []schema.Value[string], cable schema.Value[string], laid bool) []schema.Value[string] {
-	if !laid || slices.ContainsFunc(way, func(v schema.Value[string]) bool { return v.V == cable.V && v.Set() == cable.Set() }) {
-		return way
-	}
-	return append(way, cable)
-}
-
-// met notes what an attenuator needs of the cables before it.
-func (w *overrideWalk) met(part *schema.Attenuator, way []schema.Value[string]) {
-	at := slices.IndexFunc(w.line.Attenuators, func(a *Attenuator) bool { return a.Part == part })
-	if at < 0 {
+// lay notes what a leg of a cable has to carry.
+func (w *overrideWalk) lay(cable schema.Value[string], need wanted) {
+	if need.by == nil {
 		return
 	}
-	a := w.line.Attenuators[at]
-	if lifted, _ := a.Lifted(); !lifted {
+	if !cable.Set() {
+		w.unsaid = true
 		return
 	}
-	for _, v := range way {
-		if !v.Set() {
-			w.unsaid = true
-			continue
-		}
-		i := slices.IndexFunc(w.all, func(c OverrideCable) bool { return c.Name.V == v.V })
-		if i < 0 {
-			i = len(w.all)
-			w.all = append(w.all, OverrideCable{Cable: w.design.Cable(v.V), Name: v})
-		}
-		w.all[i].need(a, 0)
+	i, known := w.at[cable.V]
+	if !known {
+		i = len(w.all)
+		w.at[cable.V] = i
+		w.all = append(w.all, OverrideCable{Cable: w.design.Cable(cable.V)})
+	}
+	c := &w.all[i]
+	c.carry(need, 0)
+	if !w.noted[cable.Span] {
+		w.noted[cable.Span] = true
+		c.Names = append(c.Names, cable)
 	}
 }
 
@@ -646,6 +666,7 @@ type Stretch struct {
 func (l *Line) Watch() Watch {
 	var w Watch
 	w.chain(l.Part.Devices, nil)
+	slices.SortFunc(w.Unwatched, func(a, b Stretch) int { return source.Compare(a.At, b.At) })
 	return w
 }
 

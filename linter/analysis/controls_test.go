@@ -341,10 +341,10 @@ attenuator "Lifted" {
 
 // overrideCables writes which cable needs how many conductors.
 func overrideCables(l *analysis.Line) string {
-	all, unsaid := l.OverrideCables()
+	all, unsaid := l.OverrideCables(nil)
 	var texts []string
 	for _, c := range all {
-		texts = append(texts, fmt.Sprintf("%s: %d", c.Name.V, c.Needs))
+		texts = append(texts, fmt.Sprintf("%s: %d", c.Names[0].V, c.Needs))
 	}
 	if unsaid {
 		texts = append(texts, "unsaid")
@@ -388,6 +388,7 @@ loudspeaker "End" {
 		"as stated":                  {`cable = "2 x 1.5 mm2"` + chain(relay+"\n  cores = 3", none), "2 x 1.5 mm2: 3, 4 x 0.75 mm2: 3"},
 		"a cable of its own":         {`override_cable = "2 x 0.5 mm2"` + chain(relay, third), "2 x 0.5 mm2: 2"},
 		"no cable stated":            {chain(relay, none), "4 x 0.75 mm2: 4, unsaid"},
+		"its own cable inside only":  {"cable = \"4 x 1.5 mm2\"\nhome_run = \"9 m\"\nattenuator \"A\" {\n cable = \"2 x 0.5 mm2\"\n" + relay + "\nloudspeaker \"LA\" { tap = \"1 W\" }\n}", "4 x 1.5 mm2: 4"},
 	} {
 		s := worked(t, controlled(c.line))
 		if got := overrideCables(s.Lines[0]); got != c.want {
@@ -549,4 +550,36 @@ loudspeaker "Last" {
 	}
 	// 100 m of 2 × 13.3 ohm/km before a load of 1000 ohm.
 	within(t, "drop", lossWith("0 W"), 100*2.66/1002.66, 1e-9)
+}
+
+func TestReadTerminals(t *testing.T) {
+	t.Parallel()
+	for text, want := range map[string]string{
+		"":                       "",
+		"1 in, 2 out, 3 common":  "1 line, 2 loudspeakers, 3 common",
+		"in 1; out 2; common 3":  "1 line, 2 loudspeakers, 3 common",
+		"A = line, B = speakers": "A line, B loudspeakers",
+		"1 line in, 2 to the loudspeakers, 3 common, 4 and 5 relay 24 V":            "1 line, 2 loudspeakers, 3 common, 4 override, 5 override",
+		"1 attenuated line in, 2 priority line in, 3 to the loudspeakers, 4 common": "1 line, 2 override, 3 loudspeakers, 4 common",
+		"1 line out, 2 line in":          "1 loudspeakers, 2 line",
+		"see data sheet":                 "see not understood",
+		"1 Eingang, 2 Ausgang, 3 common": "1 not understood, 2 not understood, 3 common",
+	} {
+		var texts []string
+		for _, r := range analysis.ReadTerminals(text) {
+			texts = append(texts, r.Name+" "+r.Role.String())
+		}
+		if got := strings.Join(texts, ", "); got != want {
+			t.Errorf("%q reads %q, want %q", text, got, want)
+		}
+	}
+}
+
+// TestTransposed: with three quarters of the turns between tap and common
+// (2.499 dB down) the line lies across one quarter, and the loudspeakers get three
+// times the line's voltage: nine times the load, by the turns ratio squared.
+func TestTransposed(t *testing.T) {
+	t.Parallel()
+	s := worked(t, controlled("attenuator \"Bar\" {\n loudspeaker \"B\" { tap = \"10 W\" }\n}"))
+	within(t, "load", float64(s.Lines[0].Attenuators[0].Transposed(2.498774732).Value), 90, 1e-7)
 }

@@ -72,6 +72,17 @@ func EachRun(judge func(*Report, *analysis.Run)) Judge {
 	}
 }
 
+// EachAttenuator asks it of every attenuator block of every line.
+func EachAttenuator(judge func(*Report, *analysis.Attenuator)) Judge {
+	return func(run *Run) {
+		for _, l := range run.System.Lines {
+			for _, a := range l.Attenuators {
+				ask(run, AttenuatorSubject(a), func(r *Report) { judge(r, a) })
+			}
+		}
+	}
+}
+
 // EachSource asks it of every source.
 func EachSource(judge func(*Report, *analysis.Source)) Judge {
 	return func(run *Run) {
@@ -194,6 +205,17 @@ func RunSubject(s *analysis.Run) Subject {
 		path = append(path, Step{"attenuator", a.Part.Name})
 	}
 	return Subject{Path: append(path, Step{"loudspeaker", s.Part.Name}), Span: s.Part.Header}
+}
+
+// AttenuatorSubject is an attenuator block on a line.
+func AttenuatorSubject(a *analysis.Attenuator) Subject {
+	subject := LineSubject(a.Line)
+	for _, outer := range a.Inside {
+		subject.Path = append(subject.Path, Step{"attenuator", outer.Part.Name})
+	}
+	subject.Path = append(subject.Path, Step{"attenuator", a.Part.Name})
+	subject.Span = a.Part.Header
+	return subject
 }
 
 // SourceSubject is a source.
