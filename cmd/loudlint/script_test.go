@@ -22,6 +22,9 @@ func TestMain(m *testing.M) {
 // testdata/script at the top of the repository shows one behaviour.
 func TestScripts(t *testing.T) {
 	t.Parallel()
+	if testing.Short() {
+		t.Skip("it starts some two hundred processes")
+	}
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
 		RequireExplicitExec: true,
