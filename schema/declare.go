@@ -195,15 +195,16 @@ func readAmount[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity
 		if kind := kindOf(c); kind != "a text" {
 			near := ""
 			if kind == "a bare number" {
-				near = strconv.Quote(v.Text + " " + unitOf(dimension.Example))
+				near = withUnit(tidy(v.Span.Text()), dimension.Example)
+				kind += " without a unit"
 			}
-			d.refuse(v.Span, fmt.Sprintf("%s is %s without a unit.", quoteSource(v.Span), kind), fmt.Sprintf("Here stands %s, in quotes.", takes), near)
+			d.refuse(v.Span, fmt.Sprintf("%s is %s.", quoteSource(v.Span), kind), fmt.Sprintf("Here stands %s, in quotes.", takes), near)
 			return v, false
 		}
 	}
 	q, err := dimension.Parse(v.Text)
 	if err != nil {
-		d.refuseAmount(v.Span, isPlain, err, takes)
+		d.refuseAmount(v.Span, err, takes)
 		return v, false
 	}
 	v.V = q
@@ -212,14 +213,14 @@ func readAmount[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity
 
 // refuseAmount words what the quantity door refused, marking the culprit inside
 // the text where the text stands as it was written.
-func (d *decoder) refuseAmount(span source.Span, plain bool, err error, takes string) {
+func (d *decoder) refuseAmount(span source.Span, err error, takes string) {
 	var q *quantity.Error
 	if !errors.As(err, &q) {
-		d.refuse(span, err.Error(), fmt.Sprintf("Here stands %s.", takes), "")
+		d.refuse(span, capital(err.Error())+".", fmt.Sprintf("Here stands %s.", takes), "")
 		return
 	}
-	if inside := span.Part(1+q.Offset, q.Length); plain && q.Length > 0 && int(span.End-span.Start) > q.Offset+q.Length+1 {
-		span = inside
+	if written := span.Text(); q.Length > 0 && len(written) >= q.Offset+q.Length+2 && written[0] == '"' && !strings.ContainsAny(written, `\$`) {
+		span = span.Part(1+q.Offset, q.Length)
 	}
 	expected := "Expected " + q.Expected
 	if q.Hint != "" {
@@ -783,12 +784,17 @@ func orText(text, otherwise string) string {
 	return otherwise
 }
 
-// unitOf gives the unit of an example such as "6 W".
-func unitOf(example string) string {
-	if i := strings.LastIndexByte(example, ' '); i >= 0 {
-		return example[i+1:]
+// withUnit gives a number as it would be written with the unit of an example such
+// as "6 W", "" when the example is no number and unit.
+func withUnit(number, example string) string {
+	parts := strings.Fields(example)
+	switch {
+	case len(parts) != 2:
+		return ""
+	case strings.Contains(number, "given."):
+		return quoted("${" + number + "} " + parts[1])
 	}
-	return ""
+	return quoted(number + " " + parts[1])
 }
 
 func withArticle(noun string) string {

@@ -32,7 +32,11 @@ type Design struct {
 	Catalogue  Catalogue
 	Links      []*Link
 
-	cables map[string]*Cable
+	cables  map[string]*Cable
+	units   map[string]*Unit
+	lines   map[string]*Line
+	spaces  map[string]*Space
+	sources map[string]*Source
 }
 
 // Catalogue is every model the design can name: those of used files, its own,
@@ -92,17 +96,17 @@ func (c *Cable) Cores() int {
 // uses.
 func (d *Design) Cable(name string) *Cable { return d.cables[name] }
 
-// Unit finds an amplifier or mixer.
-func (d *Design) Unit(name string) *Unit { return find(d.Units, name) }
+// Unit finds an amplifier or mixer, nil when there is none of that name.
+func (d *Design) Unit(name string) *Unit { return d.units[name] }
 
-// Line finds a line.
-func (d *Design) Line(name string) *Line { return find(d.Lines, name) }
+// Line finds a line, nil when there is none of that name.
+func (d *Design) Line(name string) *Line { return d.lines[name] }
 
-// Space finds a space.
-func (d *Design) Space(name string) *Space { return find(d.Spaces, name) }
+// Space finds a space, nil when there is none of that name.
+func (d *Design) Space(name string) *Space { return d.spaces[name] }
 
-// Source finds a source.
-func (d *Design) Source(name string) *Source { return find(d.Sources, name) }
+// Source finds a source, nil when there is none of that name.
+func (d *Design) Source(name string) *Source { return d.sources[name] }
 
 // Output finds an output, nil when the unit has none of that name.
 func (u *Unit) Output(name string) *Output { return find(u.Outputs, name) }

@@ -22,6 +22,9 @@ const (
 	MaxRun = 2_000_000
 	// MaxUnitRun bounds the channels, outputs, inputs or sends of one run.
 	MaxUnitRun = 1024
+	// MaxUnitParts bounds the channels, outputs, inputs and sends of a design when
+	// their runs are written out.
+	MaxUnitParts = 1_000_000
 	// MaxNameBytes bounds a name; MaxTextBytes any other text.
 	MaxNameBytes = 200
 	MaxTextBytes = 2000

@@ -43,11 +43,18 @@ func sortProblems(problems []Problem) []Problem {
 	return slices.CompactFunc(problems, func(a, b Problem) bool { return a.Span == b.Span && a.Found == b.Found })
 }
 
+// mostCompared bounds the candidates that a wrong name is compared with, so that
+// thousands of wrong names in a large design do not take forever.
+const mostCompared = 5000
+
 // nearest gives the candidate closest to name, or "" when none is close: at
 // most a third of the letters may differ.
 func nearest(name string, candidates []string) string {
 	folded := fold(name)
 	best, bestDistance := "", len(folded)/3+1
+	if len(candidates) > mostCompared {
+		candidates = candidates[:mostCompared]
+	}
 	for _, c := range candidates {
 		if d := editDistance(folded, fold(c), bestDistance); d < bestDistance || d == bestDistance && best != "" && c < best {
 			best, bestDistance = c, d
@@ -63,27 +70,36 @@ func nearest(name string, candidates []string) string {
 	return best
 }
 
-// fold makes names comparable that differ only in case or spaces.
+// fold makes names comparable that differ only in case or spaces. Every device of
+// a large design goes through it.
 func fold(name string) string {
-	if !evenlySpaced(name) {
-		name = strings.Join(strings.Fields(name), " ")
-	}
-	return strings.ToLower(name)
-}
-
-// evenlySpaced tells, of a name in ASCII, that single spaces part its words: so
-// are nearly all names of a large design.
-func evenlySpaced(name string) bool {
-	space := true // none may lead
+	plain := true
 	for i := range len(name) {
 		c := name[i]
-		if c >= utf8.RuneSelf || c >= '\t' && c <= '\r' || c == ' ' && space {
-			return false
+		if c >= utf8.RuneSelf {
+			return strings.ToLower(strings.Join(strings.Fields(name), ""))
 		}
-		space = c == ' '
+		plain = plain && c > ' ' && (c < 'A' || c > 'Z')
 	}
-	return !space
+	if plain {
+		return name
+	}
+	var b strings.Builder
+	b.Grow(len(name))
+	for i := range len(name) {
+		switch c := name[i]; {
+		case c >= 'A' && c <= 'Z':
+			b.WriteByte(c | 0x20)
+		case c > ' ':
+			b.WriteByte(c)
+		}
+	}
+	return b.String()
 }
+
+// alikeNames tells names that people could not tell apart: they differ in case or
+// spaces at most.
+func alikeNames(a, b string) bool { return fold(a) == fold(b) }
 
 // editDistance counts insertions, deletions, substitutions and swaps of
 // neighbours between a and b (optimal string alignment); above limit it gives

@@ -3,7 +3,6 @@ package schema
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 )
 
@@ -53,8 +52,20 @@ func (k refKind) describe() string {
 		return "a supply"
 	case refReading:
 		return "a reading"
+	case refOutput:
+		return "an output"
+	case refInput:
+		return "an input"
+	case refChannel:
+		return "a power channel"
+	case refDevice:
+		return "a device on the line"
+	case refModel:
+		return "a model in a catalogue"
+	case refPlug:
+		return "a plug"
 	default:
-		return "it"
+		return "something"
 	}
 }
 
@@ -68,6 +79,12 @@ func (k refKind) describePlural() string {
 		return "lines or groups"
 	case refSource:
 		return "sources"
+	case refOutput:
+		return "outputs of the same unit"
+	case refInput:
+		return "inputs of the same unit"
+	case refPlug:
+		return "plugs"
 	default:
 		return "parts"
 	}
@@ -99,6 +116,9 @@ func (r *resolver) checkReferences(all [][]reference) {
 		t := &tables[kind]
 		if t.known == nil {
 			t.known = map[string]bool{}
+		}
+		if p.Name == "" { // refused
+			return
 		}
 		t.known[p.Name] = true
 		t.names = append(t.names, p.Name)
@@ -152,6 +172,9 @@ func (r *resolver) refuseName(v Value[string], what string, candidates []string)
 // refuseNameOutOf does the same. In a large design one wrong name may stand in
 // thousands of places: what could be meant is looked up once.
 func (r *resolver) refuseNameOutOf(v Value[string], what string, candidates func() []string) {
+	if r.partial || r.full() { // the name may be one that could not be read
+		return
+	}
 	key := what + "\x00" + v.V
 	h, known := r.hints[key]
 	if !known && len(r.hints) < MaxProblems { // nobody reads more of them
@@ -165,23 +188,24 @@ func (r *resolver) refuseNameOutOf(v Value[string], what string, candidates func
 }
 
 func newHint(name, what string, candidates []string) hint {
-	h := hint{nearest: nearest(name, candidates)}
-	if h.nearest != "" {
-		h.nearest = strconv.Quote(h.nearest)
+	near := nearest(name, candidates)
+	switch {
+	case len(candidates) == 0:
+		return hint{expected: fmt.Sprintf("The design has no %s.", strings.TrimPrefix(strings.TrimPrefix(what, "an "), "a "))}
+	case near != "" && alikeNames(near, name):
+		return hint{"One that differs only in capitals or spaces is there.", quoted(near)}
+	case near != "":
+		return hint{"There is " + someOf(candidates) + ".", quoted(near)}
 	}
-	h.expected = fmt.Sprintf("The design has no %s.", strings.TrimPrefix(strings.TrimPrefix(what, "an "), "a "))
-	if len(candidates) > 0 {
-		h.expected = "There is " + someOf(candidates) + "."
-	}
-	return h
+	return hint{expected: "There is " + someOf(candidates) + "."}
 }
 
 // someOf lists up to six names and counts the rest.
 func someOf(all []string) string {
 	const most = 6
-	unique := slices.Compact(slices.Clone(all))
-	if len(unique) > most+1 {
-		return fmt.Sprintf("%s and %d more", quotedList(unique[:most]), len(unique)-most)
+	if len(all) > most+1 {
+		return fmt.Sprintf("%s and %d more", quotedList(all[:most]), len(all)-most)
 	}
+	unique := slices.Compact(slices.Clone(all))
 	return quotedList(unique)
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"maps"
 	"slices"
-	"strconv"
 	"strings"
 
 	"loudlint/schema/quantity"
@@ -17,9 +16,30 @@ type resolver struct {
 	refs     [][]reference // of each section
 	hints    map[string]hint
 	problems []Problem
+	said     int                  // problems of the resolver's own
+	partial  bool                 // a file could not be read as a whole: names may be missing
+	flawed   map[source.Span]bool // headers of blocks in which something was refused
+
+	units   map[string]*Unit
+	lines   map[string]*Line
+	spaces  map[string]*Space
+	index   map[*Unit]*unitParts
+	sharing map[*Line]bool // lines whose devices are those of the line they are like
 }
 
-func (r *resolver) problem(p Problem) { r.problems = append(r.problems, p) }
+// full tells that no more problems are kept.
+func (r *resolver) full() bool { return r.said >= MaxProblems }
+
+func (r *resolver) problem(p Problem) {
+	if !r.full() {
+		r.said++
+		r.problems = append(r.problems, p)
+	}
+}
+
+// sound tells that what a block says was understood, so that what it does not
+// say is not written.
+func (r *resolver) sound(p *Part) bool { return !r.flawed[p.Header] }
 
 func (r *resolver) refuse(span source.Span, found, expected, nearest string) {
 	r.problem(Problem{Span: span, Found: found, Expected: expected, Nearest: nearest})
@@ -31,6 +51,7 @@ func (r *resolver) merge(fragments []*fragment) {
 	var systems []*System
 	var safety []*Safety
 	kept := 0
+	r.flawed = map[source.Span]bool{}
 	for i, f := range fragments {
 		if i > 0 && fragments[i-1].file != f.file {
 			kept = 0
@@ -39,6 +60,10 @@ func (r *resolver) merge(fragments []*fragment) {
 		kept += len(problems)
 		r.problems = append(r.problems, problems...)
 		r.refs = append(r.refs, f.refs)
+		r.partial = r.partial || f.partial || kept >= MaxProblems
+		for _, header := range f.flawed {
+			r.flawed[header] = true
+		}
 		systems = append(systems, f.systems...)
 		safety = append(safety, f.safety...)
 		d.Units = append(d.Units, f.units...)
@@ -82,12 +107,16 @@ func (r *resolver) resolve() {
 	distinct(r, "supply", d.Supplies)
 	distinct(r, "part", d.Items)
 	distinct(r, "criterion", d.Criterions)
+	r.units, r.lines, r.spaces = byName(d.Units), byName(d.Lines), byName(d.Spaces)
 	r.groupsAgainstLines()
 	r.checkReferences(r.refs)
 	r.likeLines()
 	r.likeSpaces()
 	r.useTypical()
 	r.distinctModels()
+	if !r.boundUnits() {
+		return
+	}
 	r.models()
 	for _, u := range d.Units {
 		r.expandUnit(u)
@@ -96,7 +125,7 @@ func (r *resolver) resolve() {
 	for _, l := range d.Lines {
 		r.line(l)
 	}
-	r.deviceNames()
+	r.devices()
 	for _, s := range d.Sources {
 		r.source(s)
 	}
@@ -106,6 +135,9 @@ func (r *resolver) resolve() {
 	for _, u := range d.Units {
 		r.unitNames(u)
 	}
+	r.addresses()
+	r.limitsOnce()
+	d.units, d.lines, d.spaces, d.sources = r.units, r.lines, r.spaces, byName(d.Sources)
 }
 
 // distinct refuses two parts of one kind with names that are equal or that
@@ -114,6 +146,9 @@ func distinct[T interface{ part() *Part }](r *resolver, what string, all []T) {
 	seen := make(map[string]*Part, len(all))
 	for _, t := range all {
 		p := t.part()
+		if p.Name == "" { // refused already
+			continue
+		}
 		key := fold(p.Name)
 		before, twice := seen[key]
 		switch {
@@ -122,14 +157,14 @@ func distinct[T interface{ part() *Part }](r *resolver, what string, all []T) {
 		case before.Name == p.Name:
 			r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("A second %s is called %q.", what, p.Name), Expected: "Each has a name of its own.", Related: []Place{{before.NameSpan, "the first one"}}})
 		default:
-			r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("%q differs from %q only in case or spaces.", p.Name, before.Name), Expected: "People could not tell them apart.", Related: []Place{{before.NameSpan, "the first one"}}})
+			r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("The name %q differs from %q only in capitals or spaces.", p.Name, before.Name), Expected: "People could not tell them apart: give each a name of its own.", Related: []Place{{before.NameSpan, "the first one"}}})
 		}
 	}
 }
 
 func (r *resolver) groupsAgainstLines() {
 	for _, g := range r.design.Groups {
-		if l := r.design.Line(g.Name); l != nil {
+		if l := r.lines[g.Name]; l != nil {
 			r.problem(Problem{Span: g.NameSpan, Found: fmt.Sprintf("A line is called %q too.", g.Name), Expected: "A source that names it could mean either.", Related: []Place{{l.NameSpan, "the line"}}})
 		}
 	}
@@ -142,17 +177,21 @@ func (r *resolver) likeLines() {
 		if !l.Like.Set() {
 			continue
 		}
-		model := r.design.Line(l.Like.V)
+		model := r.lines[l.Like.V]
 		switch {
 		case model == nil: // refused with the references
 		case model == l:
 			r.refuse(l.Like.Span, "This line is like itself.", "Here stands the name of another line.", "")
 		case model.Like.Set():
-			r.problem(Problem{Span: l.Like.Span, Found: fmt.Sprintf("%q is itself like another line.", model.Name), Expected: "Name the line that is written out.", Nearest: strconv.Quote(model.Like.V), Related: []Place{{model.Like.Span, "here"}}})
+			r.problem(Problem{Span: l.Like.Span, Found: fmt.Sprintf("%q is itself like another line.", model.Name), Expected: "Name the line that is written out.", Nearest: quoted(model.Like.V), Related: []Place{{model.Like.Span, "here"}}})
 		default:
 			theDialect().line.inherit(l, model, "like", "formerly")
-			if len(l.Devices) == 0 {
+			if len(l.Devices) == 0 && len(model.Devices) > 0 {
 				l.Devices = model.Devices
+				if r.sharing == nil {
+					r.sharing = map[*Line]bool{}
+				}
+				r.sharing[l] = true
 			}
 		}
 	}
@@ -163,13 +202,13 @@ func (r *resolver) likeSpaces() {
 		if !s.Like.Set() {
 			continue
 		}
-		model := r.design.Space(s.Like.V)
+		model := r.spaces[s.Like.V]
 		switch {
-		case model == nil:
+		case model == nil: // refused with the references
 		case model == s:
 			r.refuse(s.Like.Span, "This space is like itself.", "Here stands the name of another space.", "")
 		case model.Like.Set():
-			r.problem(Problem{Span: s.Like.Span, Found: fmt.Sprintf("%q is itself like another space.", model.Name), Expected: "Name the space that is written out.", Nearest: strconv.Quote(model.Like.V), Related: []Place{{model.Like.Span, "here"}}})
+			r.problem(Problem{Span: s.Like.Span, Found: fmt.Sprintf("%q is itself like another space.", model.Name), Expected: "Name the space that is written out.", Nearest: quoted(model.Like.V), Related: []Place{{model.Like.Span, "here"}}})
 		default:
 			skip := []string{"like", "formerly", "alike"}
 			if s.WantedLevel.Set() {
@@ -177,6 +216,9 @@ func (r *resolver) likeSpaces() {
 			}
 			if s.WantedOverNoise.Set() {
 				skip = append(skip, "wanted_level")
+			}
+			if s.Length.Set() || s.Width.Set() || s.Area.Set() || len(s.Outline) > 0 {
+				skip = append(skip, otherFloor(s)...)
 			}
 			theDialect().space.inherit(s, model, skip...)
 			if len(s.Surfaces) == 0 {
@@ -189,6 +231,18 @@ func (r *resolver) likeSpaces() {
 			r.problem(Problem{Span: s.WantedOverNoise.Span, Found: "This space has two wanted levels.", Expected: "Speech is wanted either at a level (wanted_level) or above the noise (wanted_over_noise).", Related: []Place{{s.WantedLevel.Span, "the other one"}}})
 		}
 	}
+}
+
+// otherFloor lists the ways of saying how large a floor is that a space does not
+// use: what it takes over from another space must not contradict it.
+func otherFloor(s *Space) []string {
+	switch {
+	case s.Length.Set() || s.Width.Set():
+		return []string{"area", "outline"}
+	case s.Area.Set():
+		return []string{"length", "width", "outline"}
+	}
+	return []string{"length", "width", "area"}
 }
 
 // modelTables finds models by name.
@@ -246,19 +300,10 @@ func (r *resolver) models() {
 			}
 		}
 	}
-	done := map[*Line]bool{}
 	for _, l := range r.design.Lines {
-		if l.Like.Set() { // its devices are those of another line, unless it has its own
-			if other := r.design.Line(l.Like.V); other != nil && len(l.Devices) > 0 && len(other.Devices) > 0 && l.Devices[0] == other.Devices[0] {
-				r.cable(tables.cables, l.Cable)
-				r.cable(tables.cables, l.OverrideCable)
-				continue
-			}
-		}
-		if !done[l] {
-			done[l] = true
-			r.cable(tables.cables, l.Cable)
-			r.cable(tables.cables, l.OverrideCable)
+		r.cable(tables.cables, l.Cable)
+		r.cable(tables.cables, l.OverrideCable)
+		if !r.sharing[l] {
 			r.deviceModels(&tables, l.Devices)
 		}
 	}
@@ -301,7 +346,7 @@ func (r *resolver) deviceModels(tables *modelTables, chain []Device) {
 }
 
 func (r *resolver) notEmpty(p *Placement, devices []Device, what, expected string) {
-	if len(devices) == 0 {
+	if len(devices) == 0 && r.sound(&p.Part) {
 		r.refuse(p.Header, fmt.Sprintf("The %s %q holds nothing.", what, p.Name), expected, "")
 	}
 }
@@ -317,7 +362,7 @@ func (r *resolver) loudspeakerModel(tables *modelTables, l *Loudspeaker) {
 	case l.LoudspeakerData == nil:
 		l.LoudspeakerData = &LoudspeakerData{}
 	}
-	if l.To.Set() && !l.Position.Set() {
+	if l.To.Set() && !l.Position.Set() && r.sound(&l.Part) {
 		r.refuse(l.To.Span, "This run says where its last loudspeaker hangs but not the first.", "Position is the first of the run, to is the last.", "")
 	}
 }
@@ -332,103 +377,25 @@ func (r *resolver) cable(models map[string]*CableModel, v Value[string]) {
 		return
 	}
 	c, err := quantity.ParseConductors(v.V)
-	if err == nil {
+	switch {
+	case err == nil:
 		r.design.cables[v.V] = &Cable{Name: v.V, Conductors: c}
-		return
-	}
-	near := nearest(v.V, slices.Sorted(maps.Keys(models)))
-	if near != "" {
-		near = strconv.Quote(near)
-	}
-	if looksLikeSize(v.V) {
+	case r.partial || r.full():
+	case looksLikeSize(v.V):
 		d := &decoder{file: v.Span.File}
-		d.refuseAmount(v.Span, true, err, "a cable")
-		r.problems = append(r.problems, d.problems...)
-	} else {
+		d.refuseAmount(v.Span, err, "a cable")
+		for _, p := range d.problems {
+			r.problem(p)
+		}
+	default:
+		near := nearest(v.V, slices.Sorted(maps.Keys(models)))
+		if near != "" {
+			near = quoted(near)
+		}
 		r.refuse(v.Span, fmt.Sprintf("%q is neither a size of cable nor a model of one.", v.V), "A size is written \"2 x 1.5 mm2\", \"16 AWG\" or \"16/2\"; a model stands in a catalogue.", near)
 	}
-	r.design.cables[v.V] = &Cable{Name: v.V} // refused once
 }
 
 func looksLikeSize(name string) bool {
 	return name != "" && (name[0] >= '0' && name[0] <= '9' || name[0] == '.') && !strings.Contains(name, "/") || strings.Contains(strings.ToLower(name), "awg") && !strings.Contains(name, "/")
-}
-
-// deviceNames refuses names that appear twice on one line when runs are
-// written out, and bounds how many devices the design comes to.
-func (r *resolver) deviceNames() {
-	total := 0
-	for _, l := range r.design.Lines {
-		type open struct {
-			chain []Device
-			times int
-		}
-		todo := []open{{l.Devices, 1}}
-		taken := make(map[string]*Placement, len(l.Devices))
-		for len(todo) > 0 {
-			o := todo[len(todo)-1]
-			todo = todo[:len(todo)-1]
-			for _, device := range o.chain {
-				p := device.Common()
-				times := o.times * p.Count()
-				if total += times; total > MaxDevices {
-					r.refuse(p.Header, fmt.Sprintf("With this run the design comes to more than %d devices.", MaxDevices), "Check the quantities: those of a run inside a run multiply.", "")
-					return
-				}
-				r.runSpacing(p)
-				r.takeName(l, taken, p)
-				if inside := device.Inside(); len(inside) > 0 {
-					todo = append(todo, open{inside, times})
-				}
-			}
-		}
-		for name, p := range taken {
-			if !p.Numbered() {
-				r.meetRun(taken, name, p)
-			}
-		}
-	}
-}
-
-func (r *resolver) runSpacing(p *Placement) {
-	if p.Spacing.Set() && p.Count() == 1 {
-		r.refuse(p.Spacing.Span, "One device has no neighbours to be spaced from.", "Spacing stands beside a quantity; the cable to a device is its leg.", "")
-	}
-	if p.First.Set() && !p.Quantity.Set() {
-		r.refuse(p.First.Span, "This part is no run.", "First stands beside a quantity and gives the number of the first one.", "")
-	}
-}
-
-func (r *resolver) takeName(l *Line, taken map[string]*Placement, p *Placement) {
-	key := fold(p.Name)
-	if before, twice := taken[key]; twice {
-		if p.Numbered() && before.Numbered() && apart(p, before) {
-			return
-		}
-		r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("A second device of the line %q is called %q.", l.Name, p.Name), Expected: "Device names are unique within their line; a run that goes on says first = the next number.", Related: []Place{{before.NameSpan, "the first one"}}})
-		return
-	}
-	taken[key] = p
-}
-
-// apart tells that two runs of one name have no number in common.
-func apart(a, b *Placement) bool {
-	a1, b1 := a.First.Or(1), b.First.Or(1)
-	return a1+a.Count() <= b1 || b1+b.Count() <= a1
-}
-
-// meetRun refuses a written name that a run makes too: "H 3" beside eight "H".
-func (r *resolver) meetRun(taken map[string]*Placement, key string, p *Placement) {
-	i := strings.LastIndexByte(key, ' ')
-	if i < 0 {
-		return
-	}
-	number, err := strconv.Atoi(key[i+1:])
-	if err != nil {
-		return
-	}
-	run, ok := taken[key[:i]]
-	if ok && run.Numbered() && number >= run.First.Or(1) && number < run.First.Or(1)+run.Count() {
-		r.problem(Problem{Span: p.NameSpan, Found: fmt.Sprintf("The run %q already makes a device called %q.", run.Name, p.Name), Expected: "Give this one another name, or let the run begin at another number with first.", Related: []Place{{run.NameSpan, "the run"}}})
-	}
 }

@@ -321,7 +321,7 @@ func (r *resolver) plainly(v *Value[string]) {
 		return
 	}
 	plain := plainConnector(v.V)
-	if m := connectorsByName()[fold(plain)]; m != nil {
+	if m := connectorsByName()[fold(plain)]; m != nil && strings.EqualFold(plainConnector(m.Name), plain) {
 		v.V = plainConnector(m.Name)
 		return
 	}
