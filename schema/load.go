@@ -50,7 +50,7 @@ func Load(name string, options Options) (*Design, []Problem, error) {
 			}
 		}
 		if len(paths) == 0 {
-			return nil, nil, fmt.Errorf("the folder %s holds no design: no file in it ends in %s", name, Ending)
+			return nil, nil, fmt.Errorf("the folder %s holds no design: no file in it ends in %s%s", name, Ending, designsBelow(name, entries))
 		}
 	} else {
 		root = filepath.Dir(name)
@@ -66,6 +66,26 @@ func Load(name string, options Options) (*Design, []Problem, error) {
 	options.Open = disk.use
 	design, problems := Read(filepath.ToSlash(name), files, options)
 	return design, problems, nil
+}
+
+// designsBelow names the first folders in a folder that hold designs, as the end
+// of a sentence, or gives "".
+func designsBelow(name string, entries []fs.DirEntry) string {
+	const most = 3
+	var below []string
+	for _, e := range entries {
+		if !e.IsDir() || len(below) == most {
+			continue
+		}
+		folder := filepath.Join(name, e.Name())
+		if inside, err := os.ReadDir(folder); err == nil && len(fileNames(inside)) > 0 {
+			below = append(below, folder)
+		}
+	}
+	if len(below) == 0 {
+		return ""
+	}
+	return "; did you mean " + listed(below, " or ") + "?"
 }
 
 func missingFile(name string, err error) error {
