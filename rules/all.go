@@ -20,6 +20,8 @@ func Groups() []Group {
 			LoudspeakerOverdriven,
 			TapSetting,
 			OutputSharing,
+			OversizedAmplifier,
+			SpareCapacity,
 		}},
 		{"Cable", []*check.Check{
 			CableLoss,

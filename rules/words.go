@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"loudlint/linter/analysis"
 	"loudlint/schema/quantity"
@@ -14,6 +15,12 @@ func channelName(c *analysis.Channel) string {
 		return fmt.Sprintf("Amplifier %q", c.Amplifier.Part.Name)
 	}
 	return fmt.Sprintf("Channel %q of amplifier %q", c.Part.Name, c.Amplifier.Part.Name)
+}
+
+// channelInside names a power channel inside a sentence.
+func channelInside(c *analysis.Channel) string {
+	name := channelName(c)
+	return strings.ToLower(name[:1]) + name[1:]
 }
 
 // percent prints a percentage as people read it: three digits.
