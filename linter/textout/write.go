@@ -75,9 +75,17 @@ func (p *page) title(d *linter.Judged) {
 	p.line()
 }
 
+// ended gives a sentence its full stop, unless it is a question.
+func ended(text string) string {
+	if strings.HasSuffix(text, "?") {
+		return text
+	}
+	return text + "."
+}
+
 func (p *page) notUnderstood(d *linter.Judged) {
 	if d.Err != nil {
-		p.say("Nothing was judged: " + d.Err.Error() + ".")
+		p.say("Nothing was judged: " + ended(d.Err.Error()))
 		p.sentence()
 		p.line()
 		return
@@ -85,13 +93,7 @@ func (p *page) notUnderstood(d *linter.Judged) {
 	p.say("Nothing was judged: the text is not understood in " + count(len(d.Problems), "place") + ".")
 	p.sentence()
 	p.line()
-	for _, problem := range d.Problems {
-		p.say(problem.String())
-		p.entry("PROBLEM", Error, 0)
-		p.written(problem.Span, source.Span{})
-		p.related(problem.Related)
-		p.line()
-	}
+	p.problems(d.Problems)
 }
 
 // judged writes the findings of a design part by part, then what stays open and
