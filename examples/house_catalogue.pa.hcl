@@ -123,12 +123,13 @@ loudspeaker_model "house/horn-15" {
 }
 
 attenuator_model "house/hall-36" {
-  note     = "invented"
-  rating   = "36 W"
-  lowest   = "off"
-  override = "24 V relay"
-  current  = "25 mA"
-  cores    = 4
+  note      = "invented"
+  rating    = "36 W"
+  lowest    = "off"
+  override  = "24 V relay"
+  current   = "25 mA"
+  cores     = 4
+  terminals = "1 in, 2 out, 3 common, 4 and 5 relay"
 }
 
 microphone_model "house/desk" {

@@ -204,8 +204,12 @@ func relaysOfUnit(r *check.Report, u *analysis.Unit) {
 // relaysOfFeed judges what feeds relays: whether it has the volts and the current
 // for all of them.
 func relaysOfFeed(r *check.Report, part *schema.Part, name string, rail schema.Value[quantity.Rail]) {
+	if !rail.Set() {
+		r.NotAsked()
+		return
+	}
 	count, current, lines := r.System().RelaysFrom(part)
-	if count == 0 || !rail.Set() {
+	if count == 0 {
 		r.NotAsked()
 		return
 	}

@@ -195,6 +195,7 @@ func (a *Attenuator) exchanged(times float64, text string) Figure[quantity.Power
 // attenuators, once for each model or block, and counts the blocks.
 func (s *System) TerminalsMissing() (missing []Missing, blocks int, all []*Attenuator) {
 	seen := map[*schema.Attenuator]bool{}
+	told := map[Missing]bool{}
 	for _, l := range s.Lines {
 		for _, a := range l.Attenuators {
 			if seen[a.Part] { // lines that are like another share their devices
@@ -204,7 +205,11 @@ func (s *System) TerminalsMissing() (missing []Missing, blocks int, all []*Atten
 			all = append(all, a)
 			if _, lacks := a.Mapped(); len(lacks) > 0 {
 				blocks++
-				missing = MergeMissing(missing, []Missing{a.Missing("terminals of the attenuator", `terminals = "1 in, 2 out, 3 common"`)})
+				m := a.Missing("terminals of the attenuator", `terminals = "1 in, 2 out, 3 common"`)
+				if !told[m] { // a design may have very many
+					told[m] = true
+					missing = append(missing, m)
+				}
 			}
 		}
 	}
