@@ -124,10 +124,13 @@ func (c *checking) sayProblems(p *Process, r *linter.Result) {
 	if c.output == "" && c.format != formSARIF {
 		return
 	}
+	// What the call is for has been written: only the message may be lost.
 	for _, d := range r.Designs {
-		if !d.Understood() {
-			// What the call is for has been written: only the message may be lost.
-			_ = textout.WriteLines(p.Err, &linter.Result{Designs: []*linter.Judged{d}}, textout.Options{})
+		if d.Err != nil {
+			_, _ = fmt.Fprintf(p.Err, "%s: %s\n", name, textout.Printable(d.Err.Error()))
+		}
+		if len(d.Problems) > 0 {
+			_ = textout.Problems(p.Err, d.Problems, textout.Options{})
 		}
 	}
 }
