@@ -144,6 +144,15 @@ func EachSpace(judge func(*Report, *schema.Space)) Judge {
 	}
 }
 
+// EachReading asks it of every reading of a meter.
+func EachReading(judge func(*Report, *schema.Reading)) Judge {
+	return func(run *Run) {
+		for _, m := range run.System.Design.Readings {
+			ask(run, ReadingSubject(m), func(r *Report) { judge(r, m) })
+		}
+	}
+}
+
 // EachSupply asks it of every supply.
 func EachSupply(judge func(*Report, *analysis.Supply)) Judge {
 	return func(run *Run) {
@@ -169,6 +178,11 @@ func UnitSubject(u *schema.Unit) Subject {
 // SpaceSubject is a space.
 func SpaceSubject(s *schema.Space) Subject {
 	return Subject{Path: []Step{{"space", s.Name}}, Span: s.Header}
+}
+
+// ReadingSubject is a reading of a meter.
+func ReadingSubject(m *schema.Reading) Subject {
+	return Subject{Path: []Step{{"reading", m.Name}}, Span: m.Header}
 }
 
 // SupplySubject is mains or standby power.
