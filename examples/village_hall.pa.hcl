@@ -56,6 +56,14 @@ loudspeaker_model "hall/ceiling-6" {
   taps_100V   = ["6 W", "3 W", "1.5 W"]
 }
 
+cable_model "hall/2 x 1.5 mm2" {
+  note       = "invented"
+  size       = "1.5 mm2"
+  class      = 5
+  cores      = 2
+  insulation = "300 V"
+}
+
 # The system.
 
 amplifier "Rack" { model = "hall/mixer-60" }
@@ -63,7 +71,7 @@ amplifier "Rack" { model = "hall/mixer-60" }
 line "Hall" {
   amplifier = "Rack"
   output    = "100 V"
-  cable     = "2 x 1.5 mm2"
+  cable     = "hall/2 x 1.5 mm2"
   home_run  = "14 m" # rack to the first loudspeaker
   loudspeaker "H" {  # H 1 … H 6, along both long walls in walking order
     model    = "hall/wall-10"
@@ -78,7 +86,7 @@ line "Hall" {
 line "Foyer" {
   amplifier = "Rack"
   output    = "100 V"
-  cable     = "2 x 1.5 mm2"
+  cable     = "hall/2 x 1.5 mm2"
   home_run  = "9 m"
   loudspeaker "F" {
     model    = "hall/ceiling-6"

@@ -66,10 +66,11 @@ microphone "Shift office" {
 }
 
 line "North" {
-  amplifier = "North amp"
-  output    = "70 V"
-  cable     = "12/2"
-  home_run  = "130 ft"
+  amplifier   = "North amp"
+  output      = "70 V"
+  cable       = "12/2"
+  containment = "conduit" # Class 1 is wired as power is
+  home_run    = "130 ft"
   loudspeaker "Dock" {
     model    = "house/horn-15"
     quantity = 6

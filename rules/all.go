@@ -28,6 +28,13 @@ func Groups() []Group {
 		}},
 		{"Cable", []*check.Check{
 			CableLoss,
+			CableCurrent,
+			CableTreble,
+			CableInsulation,
+			RouteSeparation,
+			WireClass,
+			FireCable,
+			LineRedundancy,
 		}},
 		{"Controls on the line", []*check.Check{
 			AttenuatorRating,

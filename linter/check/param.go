@@ -22,6 +22,7 @@ const (
 	Ohm     Unit = "ohm"
 	Metre   Unit = "m"
 	Second  Unit = "s"
+	Minute  Unit = "min"
 	Hertz   Unit = "Hz"
 	Plain   Unit = ""           // a number without dimension
 	Switch  Unit = "true/false" // 1 is true
@@ -141,6 +142,9 @@ func (u Unit) Parse(text string, quoted bool) (float64, error) {
 		return parsed(quantity.ParseLength(text))
 	case Second:
 		return parsed(quantity.ParseDuration(text))
+	case Minute:
+		seconds, err := parsed(quantity.ParseDuration(text))
+		return seconds / 60, err
 	case Hertz:
 		return parsed(quantity.ParseFrequency(text))
 	}

@@ -21,24 +21,24 @@ amplifier "Amp 12 AWG" {
 line "25 ft" {
   amplifier = "Amp 25"
   output    = "70 V"
-  cable     = "18 AWG" # expect cable-loss pass: takes 5.78 % of the voltage (0.517 dB) && only the total length is known
+  cable     = "18 AWG" # expect cable-loss pass: takes 5.78 % of the voltage (0.517 dB) && only the total length is known # expect cable-current fail error: carries at least 12.79 A at full output; its conductors may carry 6 A && 960 W / 70.7 V = 13.58 A && remedy (proved) Lay 14 AWG
   length    = "25 ft"
   loudspeaker "Y" {
     quantity = 16
     tap      = "60 W"
   }
 }
-line "50 ft" { # expect cable-loss fail warning: takes 10.9 % of the voltage (1 dB)
+line "50 ft" { # expect cable-loss fail warning: takes 10.9 % of the voltage (1 dB) # expect cable-current fail error: at least 12.09 A
   like      = "25 ft"
   amplifier = "Amp 50"
   length    = "50 ft"
 }
-line "100 ft" { # expect cable-loss fail warning: takes 19.7 % of the voltage (1.9 dB) && remedy (proved) Use 14 AWG for the line
+line "100 ft" { # expect cable-loss fail warning: takes 19.7 % of the voltage (1.9 dB) && remedy (proved) Use 14 AWG for the line # expect cable-current fail warning: at least 10.9 A
   like      = "25 ft"
   amplifier = "Amp 100"
   length    = "100 ft"
 }
-line "200 ft" { # expect cable-loss fail error: takes 32.9 % of the voltage (3.47 dB)
+line "200 ft" { # expect cable-loss fail error: takes 32.9 % of the voltage (3.47 dB) # expect cable-current fail warning: at least 9.11 A
   like      = "25 ft"
   amplifier = "Amp 200"
   length    = "200 ft"
