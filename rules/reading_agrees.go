@@ -384,7 +384,7 @@ func causes(m *analysis.Measured, least, most float64) []cause {
 	if shown < least {
 		return causesLow(m, shown, predicted, inBand)
 	}
-	return causesHigh(m, shown, predicted, inBand)
+	return causesHigh(m, shown, inBand)
 }
 
 func causesLow(m *analysis.Measured, shown, predicted float64, inBand func(float64) bool) []cause {
@@ -449,7 +449,7 @@ func otherTerminals(m *analysis.Measured, k analysis.Kind, extra quantity.Power)
 	return cause{}, false
 }
 
-func causesHigh(m *analysis.Measured, shown, predicted float64, inBand func(float64) bool) []cause {
+func causesHigh(m *analysis.Measured, shown float64, inBand func(float64) bool) []cause {
 	var all []cause
 	if slip := shown / 10; inBand(slip) {
 		all = append(all, cause{

@@ -212,12 +212,12 @@ func (m *Measured) predict(b *builder) {
 		}
 		at = node
 	}
-	z, err := b.seenFrom(at, m.Hz)
+	z, seen, err := b.seenFrom(at, m.Hz)
 	if err != nil {
 		f.Missing = b.unsolved(err)
 		return
 	}
-	if z == 0 {
+	if !seen {
 		f.Missing = []Missing{missing("loudspeakers that an attenuator lets be seen", "line", &b.line.Part.Part, `setting = "0 dB"`)}
 		return
 	}
@@ -286,29 +286,29 @@ func (b *builder) nodeOf(name string) (circuit.Node, bool) {
 // with the source shorted, the open-circuit impedance is Zs + h²·Z11: it follows
 // from the two-port equations with Z12 = Z21 (reciprocity, any book on circuits).
 // The insertion loss of attenuators, which is not reciprocal, is small enough to
-// ignore. It is 0 where an attenuator that is off lies between.
-func (b *builder) seenFrom(node circuit.Node, hz float64) (complex128, error) {
+// ignore. It is not ok where nothing is seen: attenuators are off.
+func (b *builder) seenFrom(node circuit.Node, hz float64) (ohm complex128, ok bool, err error) {
 	var solver circuit.Solver
 	solution, err := solver.Solve(b.net, hz, 1)
 	if err != nil {
-		return 0, err
+		return 0, false, err
 	}
 	z11, ok := solution.InputImpedance()
 	if !ok || node == 0 {
-		return z11, nil
+		return z11, ok, nil
 	}
 	share := solution.Volts(node)
 	if cmplx.Abs(share) < 1e-9 {
-		return 0, nil
+		return 0, false, nil
 	}
 	const probeOhm = 1
 	b.net.Load(node, circuit.Load{Ohm: probeOhm})
 	loaded, err := solver.Solve(b.net, hz, 1)
 	if err != nil {
-		return 0, err
+		return 0, false, err
 	}
 	shorted := probeOhm * (share/loaded.Volts(node) - 1)
-	return shorted + share*share*z11, nil
+	return shorted + share*share*z11, true, nil
 }
 
 // beyond gives what comes after a device. It calls itself for what braces

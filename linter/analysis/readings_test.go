@@ -104,8 +104,8 @@ func TestSeenFrom(t *testing.T) {
 		if far {
 			at = end
 		}
-		z, err := b.seenFrom(at, 1000)
-		if err != nil || math.Abs(cmplx.Abs(z)-want) > 1e-6 {
+		z, seen, err := b.seenFrom(at, 1000)
+		if err != nil || !seen || math.Abs(cmplx.Abs(z)-want) > 1e-6 {
 			t.Errorf("%v: %v, %v, want %g", far, z, err, want)
 		}
 	}
