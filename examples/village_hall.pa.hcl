@@ -19,8 +19,9 @@ system "Tarnwhistle village hall" {
 # they stand in the design so that it can be read in one piece.
 
 amplifier_model "hall/mixer-60" {
-  kind = "mixer amplifier"
-  note = "invented"
+  kind      = "mixer amplifier"
+  note      = "invented"
+  high_pass = "130 Hz" # keeps bass away from the transformers
   channel "Main" { rated_power = "60 W" }
   output "100 V" {
     channel = "Main"
@@ -43,17 +44,19 @@ amplifier_model "hall/mixer-60" {
 }
 
 loudspeaker_model "hall/wall-10" {
-  kind        = "wall"
-  note        = "invented"
-  rated_power = "10 W"
-  taps_100V   = ["10 W", "6 W", "3 W"]
+  kind             = "wall"
+  note             = "invented"
+  rated_power      = "10 W"
+  taps_100V        = ["10 W", "6 W", "3 W"]
+  lowest_frequency = "110 Hz"
 }
 
 loudspeaker_model "hall/ceiling-6" {
-  kind        = "ceiling"
-  note        = "invented"
-  rated_power = "6 W"
-  taps_100V   = ["6 W", "3 W", "1.5 W"]
+  kind             = "ceiling"
+  note             = "invented"
+  rated_power      = "6 W"
+  taps_100V        = ["6 W", "3 W", "1.5 W"]
+  lowest_frequency = "130 Hz"
 }
 
 cable_model "hall/2 x 1.5 mm2" {

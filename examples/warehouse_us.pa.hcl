@@ -28,11 +28,13 @@ given {
 amplifier "North amp" {
   model        = "house/line-480"
   wiring_class = "Class 1"
+  high_pass    = "350 Hz" # for the horns
 }
 
 amplifier "South amp" {
   model        = "house/line-480"
   wiring_class = "Class 1"
+  high_pass    = "350 Hz" # for the horns
 }
 
 mixer "Front desk" {

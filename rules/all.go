@@ -47,6 +47,7 @@ func Groups() []Group {
 			PriorityWired,
 			MonoSum,
 			InputTaken,
+			BassProtection,
 		}},
 		{"Supply and surroundings", []*check.Check{
 			StandbyBattery,

@@ -144,6 +144,16 @@ func EachSpace(judge func(*Report, *schema.Space)) Judge {
 	}
 }
 
+// EachPlace asks it of every place where loudspeakers are heard together: a space
+// or, where they name none, a line.
+func EachPlace(judge func(*Report, *analysis.Place)) Judge {
+	return func(run *Run) {
+		for _, p := range run.System.Places() {
+			ask(run, PlaceSubject(p), func(r *Report) { judge(r, p) })
+		}
+	}
+}
+
 // EachReading asks it of every reading of a meter.
 func EachReading(judge func(*Report, *schema.Reading)) Judge {
 	return func(run *Run) {
@@ -178,6 +188,14 @@ func UnitSubject(u *schema.Unit) Subject {
 // SpaceSubject is a space.
 func SpaceSubject(s *schema.Space) Subject {
 	return Subject{Path: []Step{{"space", s.Name}}, Span: s.Header}
+}
+
+// PlaceSubject is a space, or a line.
+func PlaceSubject(p *analysis.Place) Subject {
+	if p.Space != nil {
+		return SpaceSubject(p.Space)
+	}
+	return LineSubject(p.Line)
 }
 
 // ReadingSubject is a reading of a meter.

@@ -1,5 +1,5 @@
 # A tap above the rating of the loudspeaker; the list has one that is within it.
-amplifier "Rack" { rated_power = "240 W" }
+amplifier "Rack" { rated_power = "120 W" }
 line "Hall" {
   amplifier = "Rack"
   output    = "100 V"

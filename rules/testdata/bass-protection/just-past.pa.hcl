@@ -1,0 +1,16 @@
+# 1 Hz below.
+amplifier "Rack" {
+  rated_power      = "240 W"
+  lowest_frequency = "50 Hz"
+  high_pass        = "119 Hz" # expect fail warning: down to 119 Hz
+}
+line "Hall" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "H" {
+    quantity         = 20
+    tap              = "6 W"
+    lowest_frequency = "120 Hz"
+  }
+}
+music "Player" { into = "Rack" }
