@@ -60,6 +60,7 @@ type attribute[T any] struct {
 	takes    string   // what it takes, as it reads after "Here stands …"
 	words    []string // the words it can be, where only some are permitted
 	example  string   // as it would be written
+	quantity string   // the dimension of its figures, where it has any
 	required bool
 	read     func(d *decoder, to *T, expr hclsyntax.Expression)
 	// inherit fills the attribute of `to` from `from` where it is not set. It
@@ -153,7 +154,7 @@ func ofList[T any, V any](a *attribute[T], at func(*T) *List[V]) attribute[T] {
 func amount[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *Value[Q], doc string, options ...option) attribute[T] {
 	o := gather(options)
 	takes := fmt.Sprintf("%s, such as %q", withArticle(dimension.Name), orText(o.example, dimension.Example))
-	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: strconv.Quote(orText(o.example, dimension.Example))}
+	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: strconv.Quote(orText(o.example, dimension.Example)), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if v, ok := readAmount(d, expr, dimension, takes); ok {
 			*at(to) = v
@@ -169,7 +170,7 @@ func amounts[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T)
 	if o.example != "" {
 		takes = "a list of figures, such as " + o.example
 	}
-	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: orText(o.example, fmt.Sprintf("[%q, %q]", dimension.Example, dimension.Example))}
+	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: orText(o.example, fmt.Sprintf("[%q, %q]", dimension.Example, dimension.Example)), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if l, ok := readAmounts(d, expr, dimension, takes, each, o.count); ok {
 			*at(to) = l
@@ -443,7 +444,7 @@ func flag[T any](name string, at func(*T) *Value[bool], doc string) attribute[T]
 func spectrum[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *Spectrum[Q], doc string) attribute[T] {
 	banded := fmt.Sprintf("{ \"125 Hz\" = %q, \"1 kHz\" = %q }", dimension.Example, dimension.Example)
 	takes := fmt.Sprintf("%s, such as %q, or one per frequency: %s", withArticle(dimension.Name), dimension.Example, banded)
-	a := &attribute[T]{name: name, doc: doc, takes: takes, example: strconv.Quote(dimension.Example)}
+	a := &attribute[T]{name: name, doc: doc, takes: takes, example: strconv.Quote(dimension.Example), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if s, ok := readSpectrum(d, expr, takes, func(e hclsyntax.Expression) (Value[Q], bool) { return readAmount(d, e, dimension, takes) }); ok {
 			*at(to) = s
@@ -537,7 +538,7 @@ func lift[T, C any](attributes []attribute[C], piece func(*T) *C) []attribute[T]
 	lifted := make([]attribute[T], len(attributes))
 	for i, a := range attributes {
 		lifted[i] = attribute[T]{
-			name: a.name, doc: a.doc, takes: a.takes, words: a.words, example: a.example, required: a.required,
+			name: a.name, doc: a.doc, takes: a.takes, words: a.words, example: a.example, quantity: a.quantity, required: a.required,
 			read:    func(d *decoder, to *T, expr hclsyntax.Expression) { a.read(d, piece(to), expr) },
 			inherit: func(to, from *T) (source.Span, source.Span, bool) { return a.inherit(piece(to), piece(from)) },
 			set:     func(t *T) bool { return a.set(piece(t)) },

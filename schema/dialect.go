@@ -51,6 +51,8 @@ type dialect struct {
 
 	top  []topBlock // in the order of the reference
 	tops []string
+
+	descriptions func() []blockDescription // made at first use
 }
 
 // topBlock is a block that stands on the outermost level of a file.
@@ -65,6 +67,7 @@ var theDialect = sync.OnceValue(newDialect)
 
 func newDialect() *dialect {
 	x := &dialect{}
+	x.descriptions = sync.OnceValue(x.describe)
 	x.declareJob()
 	x.declareUnits()
 	x.declareLines()

@@ -25,10 +25,10 @@ func golden(t *testing.T, name, got string) {
 	}
 	want, err := os.ReadFile(name)
 	if err != nil {
-		t.Fatalf("%v (go test ./schema -update writes it)", err)
+		t.Fatalf("%v (go test ./schema -run %s -update writes it)", err, t.Name())
 	}
 	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("%s differs (-want +got); go test ./schema -update writes it anew:\n%s", name, diff)
+		t.Errorf("%s differs (-want +got); go test ./schema -run %s -update writes it anew:\n%s", name, t.Name(), diff)
 	}
 }
 
