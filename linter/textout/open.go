@@ -80,8 +80,9 @@ func (p *page) open(d *linter.Judged, answers int) {
 	gaps, others := gapsOf(d)
 	p.heading("Not judged yet", Open, strconv.Itoa(answers)+" open")
 	p.line()
+	worded := map[*check.Outcome]bool{}
 	for _, g := range gaps {
-		p.gap(g)
+		p.gap(g, worded)
 		p.line()
 	}
 	shown := map[*check.Check]int{}
@@ -119,15 +120,21 @@ func (p *page) moreOpen(c *check.Check, others []*check.Outcome) {
 	}
 }
 
-func (p *page) gap(g *gap) {
+// gap writes one missing thing. An answer that waits for it alone is written
+// out, once: it may hold figures that say what the missing thing decides.
+func (p *page) gap(g *gap, worded map[*check.Outcome]bool) {
 	p.say("Not stated: " + g.what)
 	p.join(",")
 	p.say("for " + partsIn(g.places) + ".")
 	p.entry("OPEN", Open, 0)
 
-	if len(g.waits) == 1 {
+	switch {
+	case g.answers == 1 && !worded[g.last]:
+		worded[g.last] = true
+		p.say(g.waits[0].check.ID + ": " + g.last.Message)
+	case len(g.waits) == 1:
 		p.say(count(g.answers, "answer") + " of " + g.waits[0].check.ID)
-	} else {
+	default:
 		p.say(count(g.answers, "answer") + ":")
 		for i, w := range g.waits {
 			if i > 0 {
