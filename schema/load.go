@@ -104,10 +104,24 @@ func missingFile(name string, err error) error {
 			}
 		}
 	}
-	if near := nearest(base, names); near != "" {
+	if near := nearestFile(base, names); near != "" {
 		return fmt.Errorf("there is no file or folder %s; did you mean %s?", name, filepath.Join(folder, near))
 	}
 	return fmt.Errorf("there is no file or folder %s", name)
+}
+
+// nearestFile gives the name closest to one that is not there. What all names
+// of design files end in makes no two of them alike.
+func nearestFile(name string, names []string) string {
+	bare := make([]string, len(names))
+	for i, n := range names {
+		bare[i] = strings.TrimSuffix(n, Ending)
+	}
+	near := nearest(strings.TrimSuffix(name, Ending), bare)
+	if near == "" {
+		return ""
+	}
+	return names[slices.Index(bare, near)]
 }
 
 // disk reads the files of one design.
@@ -157,7 +171,7 @@ func (d *disk) use(from *source.File, name string) (*source.File, error) {
 	}
 	near := ""
 	if entries, err := os.ReadDir(filepath.Dir(candidates[0])); err == nil {
-		near = nearest(path.Base(name), fileNames(entries))
+		near = nearestFile(path.Base(name), fileNames(entries))
 	}
 	if near != "" {
 		return nil, fmt.Errorf("there is no file %q; did you mean %q?", name, path.Join(path.Dir(name), near))
