@@ -47,6 +47,8 @@ func Groups() []Group {
 			PriorityWired,
 			MonoSum,
 			InputTaken,
+			ProgrammeFit,
+			MountingFit,
 			BassProtection,
 		}},
 		{"Supply and surroundings", []*check.Check{
@@ -54,6 +56,7 @@ func Groups() []Group {
 			MainsLoad,
 			RackHeat,
 			ExposureRating,
+			Polarity,
 			Unfed,
 			TypicalData,
 		}},
