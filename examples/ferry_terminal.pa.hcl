@@ -16,9 +16,6 @@
 #   7  the pier line loses too much in its cable
 #   8  the line terminals stay open
 #
-# A note comes with them and is no fault: the horns of the car lane would like a
-# higher high-pass than the halls, whose music comes from the same channel.
-#
 # The place and all figures are invented.
 
 system "Gullmantle ferry terminal" {
@@ -80,7 +77,7 @@ music "Tourist office" {
 line "Departure hall" {
   amplifier = "Halls amp"
   output    = "Zone 1"
-  cable     = "2 x 2.5 mm2"
+  cable     = "house/2 x 2.5 mm2"
   home_run  = "35 m"
   loudspeaker "D" { # fault 4: 18 × 6 W here, and three zones more on the same channel
     model    = "house/wall-10"
@@ -95,7 +92,7 @@ line "Departure hall" {
 line "Arrival hall" {
   amplifier = "Halls amp"
   output    = "Zone 2"
-  cable     = "2 x 1.5 mm2"
+  cable     = "house/2 x 1.5 mm2"
   home_run  = "28 m"
   loudspeaker "A" {
     model    = "house/ceiling-6"
@@ -115,10 +112,10 @@ line "Arrival hall" {
 line "Car lane" {
   amplifier = "Halls amp"
   output    = "Zone 3"
-  cable     = "2 x 2.5 mm2"
+  cable     = "house/2 x 2.5 mm2"
   home_run  = "60 m"
   loudspeaker "C" {
-    model    = "house/horn-15"
+    model    = "house/wall-10"
     quantity = 4
     tap      = "10 W"
     spacing  = "20 m"
@@ -137,7 +134,7 @@ line "Car lane" {
 line "Pier" {
   amplifier = "Pier amp"
   output    = "100 V"
-  cable     = "2 x 1.5 mm2" # fault 7: too thin for so long a way
+  cable     = "house/2 x 1.5 mm2" # fault 7: too thin for so long a way
   home_run  = "180 m"
   loudspeaker "P" {
     model    = "house/horn-15"
