@@ -3,6 +3,7 @@ package schema
 import (
 	"errors"
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -223,12 +224,17 @@ func (d *decoder) refuseAmount(span source.Span, err error, takes string) {
 	if written := span.Text(); q.Length > 0 && len(written) >= q.Offset+q.Length+2 && written[0] == '"' && !strings.ContainsAny(written, `\$`) {
 		span = span.Part(1+q.Offset, q.Length)
 	}
-	expected := "Expected " + q.Expected
-	if q.Hint != "" {
+	expected, near := "Expected "+q.Expected, ""
+	if form := rightForm.FindStringSubmatch(q.Hint); form != nil {
+		near = form[1]
+	} else if q.Hint != "" {
 		expected += "; " + q.Hint
 	}
-	d.refuse(span, "Found "+q.Found+".", expected+".", "")
+	d.refuse(span, "Found "+q.Found+".", expected+".", near)
 }
+
+// rightForm tells a hint that is nothing but a text to write.
+var rightForm = regexp.MustCompile(`^(?:write|did you mean) ("[^"]*")\??$`)
 
 // aFigure says what a figure of the dimension is.
 func aFigure[Q any](dimension quantity.Dimension[Q]) string {
@@ -243,7 +249,7 @@ func readAmounts[Q any](d *decoder, expr hclsyntax.Expression, dimension quantit
 		return l, false
 	}
 	if count > 0 && len(items) != count {
-		d.refuse(span, fmt.Sprintf("This list holds %d values.", len(items)), fmt.Sprintf("Here stand exactly %d: %s.", count, takes), "")
+		d.refuse(span, fmt.Sprintf("The number of values in this list is %d.", len(items)), fmt.Sprintf("Here stand %d: %s.", count, takes), "")
 		return l, false
 	}
 	l.Items = make([]Value[Q], 0, len(items))
@@ -328,6 +334,9 @@ func choice[T any](attr string, kind refKind, at func(*T) *Choice, doc string) a
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if t, plain := plainText(expr); plain && t == "all" {
 			*at(to) = Choice{All: true, Span: d.span(expr.Range())}
+			return
+		} else if plain && strings.EqualFold(t, "all") {
+			d.permitted(Value[string]{Text: t, Span: d.span(expr.Range())}, []string{"all"})
 			return
 		}
 		if l, ok := readTexts(d, expr, takes, nil); ok {
@@ -604,7 +613,7 @@ func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header sou
 	for _, i := range b.needed {
 		a := &b.attributes[i]
 		if _, ok := body.Attributes[a.name]; !ok {
-			d.refuse(header, fmt.Sprintf("This %s does not say its %s.", b.name, a.name), fmt.Sprintf("It needs %s = %s.", a.name, a.example), "")
+			d.refuse(header, fmt.Sprintf("This %s has no %s.", b.name, a.name), "It needs one.", a.name+" = "+a.example)
 		}
 	}
 	for _, inner := range body.Blocks {
@@ -679,14 +688,36 @@ func (d *decoder) unknownAttribute(name string, span source.Span, in string, att
 		d.refuse(span, fmt.Sprintf("%s begins a block and takes no value.", name), "Leave out the equals sign.", name+" {")
 		return
 	}
-	near := nearest(name, attributes)
-	expected := ""
-	if places := d.dialect.blocksWith(name); near == "" && len(places) > 0 {
+	expected, near := "", ""
+	if places := d.dialect.blocksWith(name); len(places) > 0 {
 		expected = fmt.Sprintf("%s stands in: %s.", name, strings.Join(places, ", "))
-	} else if near == "" {
+	} else if near = nearest(name, attributes); near == "" {
 		expected = fmt.Sprintf("%s can say: %s.", capital(withArticle(in)), strings.Join(attributes, ", "))
 	}
 	d.refuse(span, fmt.Sprintf("%s has no %q.", capital(withArticle(in)), name), expected, near)
+}
+
+// kinds lists the kinds of block that stand inside others.
+func (x *dialect) kinds() []string {
+	var all []string
+	for _, b := range x.descriptions() {
+		if !slices.Contains(x.tops, b.name) {
+			all = append(all, b.name)
+		}
+	}
+	return all
+}
+
+// exampleOf gives the example of an attribute.
+func (x *dialect) exampleOf(block, attribute string) string {
+	for _, b := range x.descriptions() {
+		for _, a := range b.attributes {
+			if b.name == block && a.name == attribute {
+				return a.example
+			}
+		}
+	}
+	return "…"
 }
 
 // blocksWith lists the kinds of block that have an attribute of this name.
@@ -713,20 +744,30 @@ func (d *decoder) unknownBlock(hb *hclsyntax.Block, in string, children, attribu
 		return nil
 	}
 	if slices.Contains(attributes, hb.Type) {
-		d.refuse(span, fmt.Sprintf("%s takes a value and begins no block.", hb.Type), "An equals sign stands between the name and the value.", hb.Type+" = …")
+		d.refuse(span, fmt.Sprintf("%s takes a value and begins no block.", hb.Type), "An equals sign stands between the name and the value.", hb.Type+" = "+d.dialect.exampleOf(in, hb.Type))
 		return nil
 	}
 	if meant := spacedBlock(hb, children); meant != nil {
 		d.refuse(d.span(hcl.RangeBetween(hb.TypeRange, hb.LabelRanges[0])), fmt.Sprintf("A space stands inside %s %s.", hb.Type, hb.Labels[0]), "The kind of a block is one word; _ stands for the space.", meant.Type)
 		return meant
 	}
-	near := nearest(hb.Type, children)
+	places := d.dialect.blocksHolding(hb.Type)
+	near := ""
+	if len(places) == 0 {
+		near = nearest(hb.Type, children)
+	}
 	found := fmt.Sprintf("A design has no block %q.", hb.Type)
 	if in != "" {
 		found = fmt.Sprintf("%s holds no block %q.", capital(withArticle(in)), hb.Type)
 	}
+	if near == "" && len(places) == 0 { // one that stands elsewhere may be meant
+		if near = nearest(hb.Type, d.dialect.kinds()); near != "" {
+			places = d.dialect.blocksHolding(near)
+			d.refuse(span, found, fmt.Sprintf("%s stands in: %s.", near, strings.Join(places, ", ")), near)
+			return nil
+		}
+	}
 	expected := ""
-	places := d.dialect.blocksHolding(hb.Type)
 	switch {
 	case near != "":
 	case slices.Contains(places, ""):

@@ -59,7 +59,7 @@ func TestExamplesAreAccepted(t *testing.T) {
 			}
 			text := enclosing(b.name, body)
 			for _, p := range decodeText(t, text) {
-				if !strings.Contains(p.Found, "does not say its") { // of a block around it
+				if !strings.Contains(p.Expected, "It needs one") { // of a block around it
 					t.Errorf("%s of %s: %s\n%s", a.name, b.name, p, text)
 				}
 			}
@@ -84,7 +84,7 @@ func TestOtherKindsAreRefused(t *testing.T) {
 				text := enclosing(b.name, fmt.Sprintf("%s = %s\n", a.name, wrong))
 				found := false
 				for _, p := range decodeText(t, text) {
-					if at := int(p.Span.Start); at >= strings.Index(text, a.name+" = ") && at <= strings.LastIndex(text, wrong)+len(wrong) && !strings.Contains(p.Found, "does not say its") {
+					if at := int(p.Span.Start); at >= strings.Index(text, a.name+" = ") && at <= strings.LastIndex(text, wrong)+len(wrong) && !strings.Contains(p.Expected, "It needs one") {
 						found = true
 					}
 				}
@@ -103,7 +103,7 @@ func TestPermittedWordsAreAccepted(t *testing.T) {
 		for _, a := range b.attributes {
 			for _, w := range a.words {
 				for _, p := range decodeText(t, enclosing(b.name, fmt.Sprintf("%s = %q\n", a.name, w))) {
-					if !strings.Contains(p.Found, "does not say its") {
+					if !strings.Contains(p.Expected, "It needs one") {
 						t.Errorf("%s of %s = %q: %s", a.name, b.name, w, p)
 					}
 				}

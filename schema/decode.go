@@ -168,6 +168,9 @@ func (d *decoder) fitText(v Value[string], limit int) bool {
 		case r == '\n' || r == '\r':
 			d.refuse(v.Span, "This text goes over several lines.", "A text stands on one line, in straight quotes.", "")
 			return false
+		case r == '\t':
+			d.refuse(v.Span, "This text holds a tab.", "Words are parted by spaces.", "")
+			return false
 		case unicode.IsControl(r):
 			d.refuse(v.Span, fmt.Sprintf("This text holds the control character U+%04X.", r), "Texts hold printable characters only.", "")
 			return false
@@ -267,6 +270,14 @@ func (d *decoder) admit(expr hclsyntax.Expression, what string) bool {
 			if !d.admitName(e, expr, o.sum, what) {
 				return false
 			}
+		case *hclsyntax.TupleConsExpr, *hclsyntax.ObjectConsExpr:
+			span := d.span(o.expr.Range())
+			kind := "a list"
+			if _, table := e.(*hclsyntax.ObjectConsExpr); table {
+				kind = "a group of values in braces"
+			}
+			d.refuse(span, fmt.Sprintf("%s is %s.", quoteSource(span), kind), fmt.Sprintf("Here stands %s.", what), "")
+			return false
 		default:
 			fit = false
 		}
@@ -409,20 +420,20 @@ func (d *decoder) items(expr hclsyntax.Expression, what string) ([]hclsyntax.Exp
 		if _, plain := plainText(expr); plain {
 			near = "[" + span.Text() + "]"
 		}
-		d.refuse(span, fmt.Sprintf("%s is not a list.", quoteSource(span)), fmt.Sprintf("Here stands a list in brackets: %s.", what), near)
+		d.refuse(span, fmt.Sprintf("%s is not a list.", quoteSource(span)), fmt.Sprintf("Here stands %s, in square brackets.", what), near)
 		return nil, span, false
 	}
 	return list.Exprs, span, true
 }
 
-// name decodes a label or the text of a name: never empty, no template.
+// fitName refuses texts that cannot be a name.
 func (d *decoder) fitName(v Value[string]) bool {
-	switch {
-	case strings.TrimSpace(v.Text) == "":
-		d.refuse(v.Span, "This name is empty.", "Give the part the name it has on site.", "")
+	switch trimmed := strings.TrimSpace(v.Text); {
+	case trimmed == "":
+		d.refuse(v.Span, "This name is empty.", "Here stands the name that the thing has on site or in its papers.", "")
 		return false
-	case strings.TrimSpace(v.Text) != v.Text:
-		d.refuse(v.Span, "This name begins or ends with a space.", "Nobody sees such a space, and other names would not match it.", strconv.Quote(strings.TrimSpace(v.Text)))
+	case trimmed != v.Text:
+		d.refuse(v.Span, "This name begins or ends with a space.", "Nobody sees such a space, and other names would not match it.", quoted(trimmed))
 		return false
 	}
 	return d.fitText(v, MaxNameBytes)

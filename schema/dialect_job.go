@@ -238,6 +238,9 @@ func attenuation[T any](name string, at func(*T) *Value[Attenuation], doc string
 		if t, plain := plainText(expr); plain && t == "off" {
 			*at(to) = Value[Attenuation]{V: Attenuation{Off: true}, Text: t, Span: d.span(expr.Range())}
 			return
+		} else if plain && strings.EqualFold(t, "off") {
+			d.permitted(Value[string]{Text: t, Span: d.span(expr.Range())}, []string{"off"})
+			return
 		}
 		g, ok := readAmount(d, expr, quantity.Gains, takes)
 		if ok && g.V > 0 {
@@ -285,7 +288,7 @@ func outline[T any](name string, at func(*T) *[]List[quantity.Length], doc strin
 		}
 		var corners []List[quantity.Length]
 		for _, item := range items {
-			l, good := readAmounts(d, item, quantity.Lengths, "two lengths, along and across", each, 2)
+			l, good := readAmounts(d, item, quantity.Lengths, "a list of two lengths, along and across", each, 2)
 			ok = ok && good
 			corners = append(corners, l)
 		}

@@ -49,7 +49,7 @@ func TestGivenValuesRefused(t *testing.T) {
 		"beside a circle":  {"given {\n  a = given.a\n  b = given.a + 1\n  c = 2\n}\n", []string{"given.a needs itself", "given.b needs itself"}},
 		"twice":            {"given {\n  a = 1\n}\ngiven {\n  a = 2\n}\n", []string{"given.a is set twice"}},
 		"unknown":          {"given {\n  bay = 1\n  b = given.bey\n}\n", []string{"The given blocks hold no \"bey\""}},
-		"said once":        {"given {\n  a = [1]\n  b = given.a + 1\n  c = \"${given.b} m\"\n}\n", []string{"[1] is not something a design can hold"}},
+		"said once":        {"given {\n  a = [1]\n  b = given.a + 1\n  c = \"${given.b} m\"\n}\n", []string{"[1] is a list"}},
 		"division by zero": {"given {\n  a = 0\n  b = 1 / given.a\n}\n", []string{"1 / given.a c"}},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -78,7 +78,7 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 	d.given = givens
 	x := theDialect()
 	for _, a := range d.inOrder(s.body.Attributes) {
-		d.refuse(d.span(a.NameRange), a.Name+" stands outside any block.", "Every value stands inside the braces of the part it belongs to.", "")
+		d.refuse(d.span(a.NameRange), a.Name+" stands outside any block.", "Every value stands inside the braces of the block it belongs to.", "")
 	}
 	for _, b := range s.body.Blocks {
 		if b.Type == "given" {
@@ -93,7 +93,7 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 		}
 		switch {
 		case used && !x.top[i].catalogue:
-			d.refuse(d.span(b.TypeRange), "This file is used by another and holds a "+b.Type+".", "A file that is used holds models and criteria; the parts of a design stand in the design's own files.", "")
+			d.refuse(d.span(b.TypeRange), "This file is used by another and holds "+withArticle(b.Type)+".", "A file that is used holds models and criteria; the other blocks of a design stand in its own files.", "")
 		default:
 			x.top[i].read(d, f, b)
 		}

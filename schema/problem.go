@@ -62,7 +62,7 @@ func nearest(name string, candidates []string) string {
 	}
 	if best == "" && len(folded) > 2 { // a word left out or added is no spelling mistake
 		for _, c := range candidates {
-			if strings.HasPrefix(fold(c), folded) || strings.HasPrefix(folded, fold(c)) && len(fold(c)) > 2 {
+			if f := fold(c); strings.HasPrefix(f, folded) || strings.HasSuffix(f, folded) || len(f) > 2 && (strings.HasPrefix(folded, f) || strings.HasSuffix(folded, f)) {
 				return c
 			}
 		}

@@ -195,17 +195,20 @@ func newHint(name, what string, candidates []string) hint {
 	case near != "" && alikeNames(near, name):
 		return hint{"One that differs only in capitals or spaces is there.", quoted(near)}
 	case near != "":
-		return hint{"There is " + someOf(candidates) + ".", quoted(near)}
+		return hint{someOf(candidates), quoted(near)}
 	}
-	return hint{expected: "There is " + someOf(candidates) + "."}
+	return hint{expected: someOf(candidates)}
 }
 
-// someOf lists up to six names and counts the rest.
+// someOf says what names there are: up to seven, or six and how many more.
 func someOf(all []string) string {
 	const most = 6
 	if len(all) > most+1 {
-		return fmt.Sprintf("%s and %d more", quotedList(all[:most]), len(all)-most)
+		return fmt.Sprintf("There are %s and %d more.", quotedList(all[:most]), len(all)-most)
 	}
 	unique := slices.Compact(slices.Clone(all))
-	return quotedList(unique)
+	if len(unique) == 1 {
+		return fmt.Sprintf("There is %q.", unique[0])
+	}
+	return "There are " + quotedList(unique) + "."
 }

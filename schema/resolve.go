@@ -283,7 +283,7 @@ func (r *resolver) models() {
 	for _, u := range r.design.Units {
 		if m, ok := lookup(r, tables.units, u.Model, "amplifier or mixer model"); ok {
 			if m.Kind != u.Kind {
-				r.problem(Problem{Span: u.Model.Span, Found: fmt.Sprintf("%q is the model of %s.", m.Name, withArticle(m.Kind)), Expected: fmt.Sprintf("This part is %s.", withArticle(u.Kind)), Related: []Place{{m.Header, "the model"}}})
+				r.problem(Problem{Span: u.Model.Span, Found: fmt.Sprintf("%q is the model of %s.", m.Name, withArticle(m.Kind)), Expected: fmt.Sprintf("This block is %s.", withArticle(u.Kind)), Related: []Place{{m.Header, "the model"}}})
 				continue
 			}
 			u.ModelPart = m
@@ -363,7 +363,7 @@ func (r *resolver) loudspeakerModel(tables *modelTables, l *Loudspeaker) {
 		l.LoudspeakerData = &LoudspeakerData{}
 	}
 	if l.To.Set() && !l.Position.Set() && r.sound(&l.Part) {
-		r.refuse(l.To.Span, "This run says where its last loudspeaker hangs but not the first.", "Position is the first of the run, to is the last.", "")
+		r.refuse(l.To.Span, "This run says where its last loudspeaker hangs but not the first.", "position is the first of the run, to is the last.", "")
 	}
 }
 

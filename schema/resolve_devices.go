@@ -46,16 +46,17 @@ func (r *resolver) devices() {
 			if shared {
 				c = counts[r.lines[l.Like.V]]
 			} else {
-				c = r.countLine(l, MaxDevices-total, sharing)
-			}
-			if c == nil {
-				return // too many, which was said
-			}
-			if total += c.devices; total > MaxDevices {
-				r.refuse(l.Header, fmt.Sprintf("With this line the design comes to more than %d devices.", MaxDevices), "Check the quantities: those of a run inside a run multiply.", "")
-				return
+				c = r.countLine(l, total, sharing)
 			}
 			counts[l] = c
+			if total <= MaxDevices && total+c.devices > MaxDevices {
+				over := l.Header
+				if c.over != nil {
+					over = c.over.Header
+				}
+				r.refuse(over, fmt.Sprintf("Here the design comes to more than %d devices.", MaxDevices), "Check the quantities: those of a run inside a run multiply.", "")
+			}
+			total += c.devices
 			for i := range c.shares {
 				sharing[c.shares[i].space].add(c.shares[i])
 			}
@@ -71,6 +72,7 @@ func (r *resolver) devices() {
 // lineCount is what the devices of a line come to.
 type lineCount struct {
 	devices int
+	over    *Placement // the device that is one too many for the design
 	shares  []share
 }
 
@@ -81,15 +83,20 @@ type share struct {
 	part  *Part
 }
 
-// shares are all that serve the same equal spaces.
+// shares are all that serve the same equal spaces. A part is there once, even
+// where several lines have it.
 type shares struct {
-	count int
-	parts []*Part
+	count  int
+	parts  []*Part
+	counts map[*Part]int
 }
 
 func (s *shares) add(one share) {
 	s.count += one.count
-	s.parts = append(s.parts, one.part)
+	if s.counts[one.part] == 0 {
+		s.parts = append(s.parts, one.part)
+	}
+	s.counts[one.part] += one.count
 }
 
 // alikeSpaces gives the spaces that stand for several equal ones.
@@ -97,35 +104,30 @@ func (r *resolver) alikeSpaces() map[string]*shares {
 	all := map[string]*shares{}
 	for _, s := range r.design.Spaces {
 		if s.Count() > 1 {
-			all[s.Name] = &shares{}
+			all[s.Name] = &shares{counts: map[*Part]int{}}
 		}
 	}
 	return all
 }
 
-// countLine checks and counts the devices of a line. It gives nil when they are
-// more than so many.
-func (r *resolver) countLine(l *Line, most int, sharing map[string]*shares) *lineCount {
+// countLine checks and counts the devices of a line. There are `before` devices on
+// other lines.
+func (r *resolver) countLine(l *Line, before int, sharing map[string]*shares) *lineCount {
 	c := &lineCount{}
 	names := lineNames{single: make(map[string]*Placement, len(l.Devices)), runs: map[string][]*Placement{}}
-	fits := true
 	chainOf(l, func(device Device, times int) bool {
 		p := device.Common()
-		if c.devices += times; c.devices > most {
-			r.refuse(p.Header, fmt.Sprintf("With this run the design comes to more than %d devices.", MaxDevices), "Check the quantities: those of a run inside a run multiply.", "")
-			fits = false
-			return false
+		c.devices = min(c.devices+times, MaxDevices+1) // no more need be known
+		if c.over == nil && before+c.devices > MaxDevices {
+			c.over = p
 		}
 		r.runSpacing(p)
 		r.takeName(l, &names, p)
 		if s, ok := device.(*Loudspeaker); ok && len(sharing) > 0 && sharing[s.Space.V] != nil {
 			c.shares = append(c.shares, share{s.Space.V, times, &s.Part})
 		}
-		return true
+		return times <= MaxDevices
 	})
-	if !fits {
-		return nil
-	}
 	r.runsApart(l, &names)
 	return c
 }
@@ -140,7 +142,7 @@ func (r *resolver) shareOut(s *Space, all *shares) {
 	const most = 5
 	var related []Place
 	for _, p := range all.parts[:min(len(all.parts), most)] {
-		related = append(related, Place{p.Header, "serves it"})
+		related = append(related, Place{p.Header, fmt.Sprintf("%d of them", all.counts[p])})
 	}
 	below := all.count / rooms * rooms
 	expected := fmt.Sprintf("%d or %d could be shared out.", below, below+rooms)
@@ -149,7 +151,7 @@ func (r *resolver) shareOut(s *Space, all *shares) {
 	}
 	r.problem(Problem{
 		Span:     s.Alike.Span,
-		Found:    fmt.Sprintf("%d loudspeakers serve %q, which stands for %d equal spaces: that is no whole number for each.", all.count, s.Name, rooms),
+		Found:    fmt.Sprintf("%q stands for %d equal spaces, and the loudspeakers that serve it are %d: that is no whole number for each.", s.Name, rooms, all.count),
 		Expected: expected + " Spaces that differ are blocks of their own.",
 		Related:  related,
 	})
@@ -158,9 +160,9 @@ func (r *resolver) shareOut(s *Space, all *shares) {
 func (r *resolver) runSpacing(p *Placement) {
 	switch {
 	case p.Spacing.Set() && p.Count() == 1 && r.sound(&p.Part):
-		r.refuse(p.Spacing.Span, "One device has no neighbours to be spaced from.", "Spacing stands beside a quantity; the cable that leads to a device is its leg.", "")
+		r.refuse(p.Spacing.Span, "One device has no neighbours to be spaced from.", "spacing stands beside quantity; the cable that leads to a device is its leg.", "")
 	case p.First.Set() && !p.Quantity.Set() && r.sound(&p.Part):
-		r.refuse(p.First.Span, "This is no run.", "First stands beside a quantity: it is the number of the first one.", "")
+		r.refuse(p.First.Span, "This is no run.", "first stands beside quantity: it is the number of the first one.", "")
 	}
 }
 
@@ -310,7 +312,7 @@ func (n *lineNames) all() []string {
 	}
 	for _, runs := range n.runs {
 		for _, p := range runs {
-			names = append(names, p.MemberName(0))
+			names = append(names, p.MemberName(0), p.MemberName(p.Count()-1))
 		}
 	}
 	slices.Sort(names)
@@ -350,8 +352,8 @@ func (r *resolver) deviceOn(line, device Value[string], names func(*Line) *lineN
 		}
 		return
 	}
-	if !slices.ContainsFunc(r.design.Lines, func(l *Line) bool { return names(l).has(device.V) }) {
-		r.refuseNameOutOf(device, "a device on a line", func() []string { return nil })
+	if !r.partial && !slices.ContainsFunc(r.design.Lines, func(l *Line) bool { return names(l).has(device.V) }) {
+		r.refuse(device.Span, fmt.Sprintf("No line has a device called %q.", device.V), "", "")
 	}
 }
 
@@ -363,7 +365,7 @@ func (r *resolver) insideUnit(a *Address) {
 	}
 	for _, v := range []Value[string]{a.Channel, a.Output} {
 		if v.Set() && !owner.Set() {
-			r.refuse(v.Span, fmt.Sprintf("%q is a part of a unit, but of which?", v.V), "Beside it stands amplifier or mixer with the name of the unit.", "")
+			r.refuse(v.Span, fmt.Sprintf("%q is a part of a unit, but of which?", v.V), "Beside it stands amplifier, or mixer, with the name of the unit.", "")
 		}
 	}
 	u := r.units[owner.V]

@@ -96,7 +96,7 @@ func (r *resolver) countParts(u *UnitData) int {
 
 func (r *resolver) firstOfRun(p *Part, n Numbering) {
 	if n.First.Set() && !n.Quantity.Set() && r.sound(p) {
-		r.refuse(n.First.Span, "This is no run.", "First stands beside a quantity: it is the number of the first one.", "")
+		r.refuse(n.First.Span, "This is no run.", "first stands beside quantity: it is the number of the first one.", "")
 	}
 }
 
