@@ -1,8 +1,6 @@
 package analysis
 
 import (
-	"slices"
-
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 )
@@ -15,10 +13,9 @@ type Bass struct {
 	// it.
 	Needs    schema.Value[quantity.Frequency]
 	WorstRun *Run
-	// Cut is the frequency below which the bass is cut on the way there, By is the
-	// unit that cuts it, and Source is whose way it is.
+	// Cut is the frequency below which the bass is cut on the way there, and Source
+	// is whose way it is.
 	Cut    schema.Value[quantity.Frequency]
-	By     *schema.Unit
 	Source *Source
 	// Short counts the loudspeakers that get less of a cut than they need, and
 	// All those that the programme reaches and that have a transformer.
@@ -31,20 +28,30 @@ type Bass struct {
 // does where music does nothing or does not come. Loudspeakers that no source
 // reaches, and those connected directly, are in neither.
 func (s *System) Bass(a *Amplifier) (music, speech Bass) {
-	for _, o := range a.Outputs {
-		if o.Kind != ConstantVoltage {
-			continue
-		}
-		for _, l := range o.Lines {
-			s.bassOf(l, &music, &speech)
+	ways := cuts{system: s, known: map[cutKey]cut{}}
+	for n, l := range s.Lines {
+		if l.Amplifier == a && l.Output != nil && l.Output.Kind == ConstantVoltage {
+			ways.judge(n, l, &music, &speech)
 		}
 	}
 	return music, speech
 }
 
-func (s *System) bassOf(l *Line, music, speech *Bass) {
-	played, plays := s.cut(l, true)
-	spoken, speaks := s.cut(l, false)
+// cuts remembers what cuts the bass on the way of a source to a power channel:
+// the way is the same to every line of it.
+type cuts struct {
+	system *System
+	known  map[cutKey]cut
+}
+
+type cutKey struct {
+	source  *Source
+	channel *Channel
+}
+
+func (c *cuts) judge(n int, l *Line, music, speech *Bass) {
+	played, plays := c.lowest(n, l, true)
+	spoken, speaks := c.lowest(n, l, false)
 	if !plays && !speaks {
 		return
 	}
@@ -64,7 +71,6 @@ func (s *System) bassOf(l *Line, music, speech *Bass) {
 // cut is where the bass is cut on the way of a source.
 type cut struct {
 	at     schema.Value[quantity.Frequency]
-	by     *schema.Unit
 	source *Source
 	amp    *schema.Unit
 }
@@ -75,34 +81,39 @@ func (c cut) holds(r *Run) bool {
 	return needs.Set() && c.at.Set() && quantity.AtLeast(float64(c.at.V), float64(needs.V))
 }
 
-// cut gives the lowest cut of all sources of one kind on a line; the one of
-// which nothing is known counts as lowest. It is false when none reaches it.
-func (s *System) cut(l *Line, music bool) (cut, bool) {
-	if l.Amplifier == nil {
-		return cut{}, false
-	}
+// lowest gives the lowest cut of all sources of one kind on the n-th line; the one
+// of which nothing is known counts as lowest. It is false when none reaches it.
+func (c *cuts) lowest(n int, l *Line, music bool) (cut, bool) {
 	var lowest cut
-	for _, src := range s.Sources {
-		if src.Part.Announces() == music || !slices.Contains(src.Lines, l) {
+	for _, src := range c.system.Sources {
+		if src.Part.Announces() == music || !src.heard.has(n) {
 			continue
 		}
-		next := cut{source: src, amp: l.Amplifier.Part}
-		for _, step := range s.Way(src, l) {
-			u := step.Into.Unit.Part
-			if at := cuts(u); at.Set() && at.V > next.at.V {
-				next.at, next.by = at, u
-			}
-		}
-		if lowest.source == nil || next.at.V < lowest.at.V {
+		if next := c.way(src, l); lowest.source == nil || next.at.V < lowest.at.V {
 			lowest = next
 		}
 	}
 	return lowest, lowest.source != nil
 }
 
-// cuts is the frequency below which a unit cuts the bass: its high-pass, or the
+func (c *cuts) way(src *Source, l *Line) cut {
+	key := cutKey{src, l.Channel}
+	if known, ok := c.known[key]; ok && l.Channel != nil {
+		return known
+	}
+	next := cut{source: src, amp: l.Amplifier.Part}
+	for _, step := range c.system.Way(src, l) {
+		if at := cutOf(step.Into.Unit.Part); at.Set() && at.V > next.at.V {
+			next.at = at
+		}
+	}
+	c.known[key] = next
+	return next
+}
+
+// cutOf is the frequency below which a unit cuts the bass: its high-pass, or the
 // lowest frequency it delivers.
-func cuts(u *schema.Unit) schema.Value[quantity.Frequency] {
+func cutOf(u *schema.Unit) schema.Value[quantity.Frequency] {
 	if u.HighPass.Set() && (!u.LowestFrequency.Set() || u.HighPass.V >= u.LowestFrequency.V) {
 		return u.HighPass
 	}
@@ -127,6 +138,6 @@ func (b *Bass) add(r *Run, c cut) {
 	}
 	first := b.WorstRun == nil || short && b.Short == r.Count
 	if first || short == (b.Short > 0) && needs.V > b.Needs.V {
-		b.Needs, b.WorstRun, b.Cut, b.By, b.Source = needs, r, c.at, c.by, c.source
+		b.Needs, b.WorstRun, b.Cut, b.Source = needs, r, c.at, c.source
 	}
 }
