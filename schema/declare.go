@@ -3,7 +3,6 @@ package schema
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -225,7 +224,7 @@ func (d *decoder) refuseAmount(span source.Span, err error, takes string) {
 		span = span.Part(1+q.Offset, q.Length)
 	}
 	expected, near := "Expected "+q.Expected, ""
-	if form := rightForm.FindStringSubmatch(q.Hint); form != nil {
+	if form := rightForm().FindStringSubmatch(q.Hint); form != nil {
 		near = form[1]
 	} else if q.Hint != "" {
 		expected += "; " + q.Hint
@@ -234,7 +233,7 @@ func (d *decoder) refuseAmount(span source.Span, err error, takes string) {
 }
 
 // rightForm tells a hint that is nothing but a text to write.
-var rightForm = regexp.MustCompile(`^(?:write|did you mean) ("[^"]*")\??$`)
+var rightForm = pattern(`^(?:write|did you mean) ("[^"]*")\??$`)
 
 // aFigure says what a figure of the dimension is.
 func aFigure[Q any](dimension quantity.Dimension[Q]) string {

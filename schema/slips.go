@@ -6,6 +6,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2"
@@ -1044,13 +1045,20 @@ func (m *mender) unreadable(start, end int, name string) {
 	m.say(start, end, fmt.Sprintf("%s cannot be read here.", quoteSource(m.span(start, end))), m.expectedOf(name), "")
 }
 
-var attachedUnit = regexp.MustCompile(`^([-+]?[0-9]+(?:[./][0-9]+)?)(\pL+)$`)
+// pattern is a regular expression that is made when it is first needed: making
+// those of this package would take longer than reading a small design without
+// slips.
+func pattern(text string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
+}
+
+var attachedUnit = pattern(`^([-+]?[0-9]+(?:[./][0-9]+)?)(\pL+)$`)
 
 // tidy gives a text as it would be written: single spaces, and one before a
 // unit.
 func tidy(text string) string {
 	text = strings.Join(strings.Fields(text), " ")
-	return attachedUnit.ReplaceAllString(text, "$1 $2")
+	return attachedUnit().ReplaceAllString(text, "$1 $2")
 }
 
 // sortEdits is the order in which edits are carried out.

@@ -2,7 +2,6 @@ package schema
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 	"unicode/utf8"
 )
@@ -164,10 +163,10 @@ func (m *mender) closeText(i int, enclosing string) {
 }
 
 var (
-	inchMark  = regexp.MustCompile(`([0-9]) ?(?:"|″|”|'')`)
-	footMark  = regexp.MustCompile(`([0-9]) ?(?:'|′|’)`)
-	oddCloser = regexp.MustCompile(`["“”„″«»]+$`)
-	pointed   = regexp.MustCompile(`^([-+]?[0-9]+),([0-9]{1,2}|[0-9]{4,})([^0-9,].*)?$`)
+	inchMark  = pattern(`([0-9]) ?(?:"|″|”|'')`)
+	footMark  = pattern(`([0-9]) ?(?:'|′|’)`)
+	oddCloser = pattern(`["“”„″«»]+$`)
+	pointed   = pattern(`^([-+]?[0-9]+),([0-9]{1,2}|[0-9]{4,})([^0-9,].*)?$`)
 )
 
 // mendText reads what should have been a text in straight quotes and says what
@@ -195,7 +194,7 @@ func (m *mender) mendText(name, enclosing string) int {
 	case m.mendInches(name, start, end, written, quotes, opens):
 	case quotes == 1 && opens:
 		content := strings.TrimSpace(written[1:])
-		if plain := oddCloser.ReplaceAllString(content, ""); plain != content {
+		if plain := oddCloser().ReplaceAllString(content, ""); plain != content {
 			m.say(start, end, "The closing quote of this text is a curly one.", "Texts stand in straight quotes. Word processors curl them: write designs in a plain text editor.", quoted(plain))
 			m.replace(start, end, quoted(plain))
 			break
@@ -253,7 +252,7 @@ func balanced(text string) bool {
 	return true
 }
 
-var leadingNumber = regexp.MustCompile(`^-?[0-9]+(?:\.[0-9]+)?`)
+var leadingNumber = pattern(`^-?[0-9]+(?:\.[0-9]+)?`)
 
 // bareText says that a text stands without quotes.
 func (m *mender) bareText(name string, start, end int, written string) {
@@ -262,12 +261,12 @@ func (m *mender) bareText(name string, start, end int, written string) {
 		if strings.HasPrefix(takes, "true") {
 			kind = "true or false"
 		}
-		m.say(start, end, fmt.Sprintf("%s is not %s.", quoteSource(m.span(start, end)), kind), m.expectedOf(name), leadingNumber.FindString(written))
+		m.say(start, end, fmt.Sprintf("%s is not %s.", quoteSource(m.span(start, end)), kind), m.expectedOf(name), leadingNumber().FindString(written))
 		m.spoilt = true
 		return
 	}
 	content := tidy(written)
-	if parts := pointed.FindStringSubmatch(content); parts != nil {
+	if parts := pointed().FindStringSubmatch(content); parts != nil {
 		content = tidy(parts[1] + "." + parts[2] + parts[3])
 	}
 	m.say(start, end, fmt.Sprintf("%s stands without quotes.", quoteSource(m.span(start, end))), m.expectedQuoted(name), quoted(content))
@@ -289,12 +288,12 @@ func (m *mender) mendInches(name string, start, end int, written string, quotes 
 			inner = strings.TrimSuffix(inner, `"`)
 		}
 	}
-	marked := inchMark.MatchString(inner) || !opens && footMark.MatchString(inner)
-	if !marked || opens && quotes == 1 || !opens && quotes == 1 && !m.takesLength(name) && !footMark.MatchString(inner) {
+	marked := inchMark().MatchString(inner) || !opens && footMark().MatchString(inner)
+	if !marked || opens && quotes == 1 || !opens && quotes == 1 && !m.takesLength(name) && !footMark().MatchString(inner) {
 		return false
 	}
-	content := inchMark.ReplaceAllString(inner, "$1 in ")
-	content = tidy(footMark.ReplaceAllString(content, "$1 ft "))
+	content := inchMark().ReplaceAllString(inner, "$1 in ")
+	content = tidy(footMark().ReplaceAllString(content, "$1 ft "))
 	if strings.Contains(content, `"`) {
 		return false
 	}
