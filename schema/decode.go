@@ -375,7 +375,11 @@ func (d *decoder) whole(expr hclsyntax.Expression, what string, low, high int) (
 	if !ok {
 		return v, false
 	}
-	if f.V != math.Trunc(f.V) || f.V < float64(low) || f.V > float64(high) {
+	if f.V != math.Trunc(f.V) {
+		d.refuse(f.Span, fmt.Sprintf("%s is no whole number.", f.Text), fmt.Sprintf("Here stands %s.", what), "")
+		return v, false
+	}
+	if f.V < float64(low) || f.V > float64(high) {
 		d.refuse(f.Span, fmt.Sprintf("%s is out of range.", f.Text), fmt.Sprintf("Here stands %s.", what), "")
 		return v, false
 	}
