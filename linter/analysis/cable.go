@@ -222,7 +222,7 @@ func (l *Line) boundCurrents(all []CableCurrent) []Missing {
 	switch {
 	case len(exact) > 0:
 	case l.Part.RingLeg.Set():
-		exact = []Missing{{What: "cable that can be computed (how the current of a ring divides is not worked out)", Part: named("line", l.Part.Name), Where: l.Part.Header}}
+		exact = []Missing{l.ringMissing()}
 	default:
 		exact = []Missing{missing("length of each leg", "line", &l.Part.Part, `home_run = "20 m"`)}
 	}
@@ -249,6 +249,11 @@ func (l *Line) boundCurrents(all []CableCurrent) []Missing {
 		}
 	}
 	return nil
+}
+
+// ringMissing is what keeps a ring from being worked out but for its bounds.
+func (l *Line) ringMissing() Missing {
+	return Missing{What: "cable that can be computed (how the current of a ring divides is not worked out)", Part: named("line", l.Part.Name), Where: l.Part.Header}
 }
 
 // rate finds what a conductor of the cable may carry.
@@ -329,30 +334,18 @@ func (l *Line) Treble() Treble {
 	for _, n := range cables {
 		t.Unstated = MergeMissing(t.Unstated, n.unstatedPair())
 	}
+	search := trebleSearch{b: b}
 	if len(t.Unstated) == 0 {
-		t.Missing = b.treble(b.net, &t)
-		return t
+		search.keepMost(b.net, &t)
+	} else {
+		t.Bound = true
+		t.Assumed = mergeTexts(t.Assumed, []string{"where a cable does not state them, its inductance is 0.33 to 0.69 µH and its capacitance 33 to 92 pF a metre"})
+		search.corners(&t)
 	}
-	t.Bound = true
-	// Inductance and capacitance work against each other, so that the most is
-	// not always lost with the most of both: all four corners are tried.
-	span := conductor.TypicalPair()
-	for _, henry := range []float64{span.LeastHenry, span.MostHenry} {
-		for _, farad := range []float64{span.LeastFarad, span.MostFarad} {
-			net := l.changed(func(c *cableFigures, leg circuit.Leg, metres float64) circuit.Leg {
-				m := c.cable.Model
-				if m == nil || !m.Inductance.Set() {
-					leg.LHenry = henry * metres
-				}
-				if m == nil || !m.Capacitance.Set() {
-					leg.CFarad = farad * metres
-				}
-				return leg
-			})
-			if t.Missing = b.treble(net, &t); len(t.Missing) > 0 {
-				return t
-			}
-		}
+	search.name(&t)
+	if l.Part.RingLeg.Set() { // it is worked out as open at its far end, which loses more
+		t.Bound = true
+		t.Unstated = MergeMissing(t.Unstated, []Missing{l.ringMissing()})
 	}
 	return t
 }
@@ -374,55 +367,91 @@ func (n NamedCable) unstatedPair() []Missing {
 	return []Missing{n.Missing("inductance and capacitance of the cable", write)}
 }
 
-// changed gives a copy of the line's network in which the legs are others.
-func (l *Line) changed(other func(c *cableFigures, leg circuit.Leg, metres float64) circuit.Leg) *circuit.Network {
-	again := *l
-	again.Runs, again.Attenuators = nil, nil
-	b := build(l.reads.system, &again, wiring{lumped: l.reads.how.lumped})
-	for node := circuit.Node(1); int(node) < b.net.Nodes(); node++ {
+// changed gives the line's network with other legs.
+func (b *builder) changed(other func(c *cableFigures, leg circuit.Leg, metres float64) circuit.Leg) *circuit.Network {
+	net := b.net.Copy()
+	for node := circuit.Node(1); int(node) < net.Nodes(); node++ {
 		if c := b.wayCable[node]; c != noCable {
 			metres := b.wayMetres[node]
-			b.net.SetLeg(node, other(&b.cables[c], b.legOf(c, metres), metres))
+			net.SetLeg(node, other(&b.cables[c], b.legOf(c, metres), metres))
 		}
 	}
-	return b.net
+	return net
 }
 
-// treble compares a network at two frequencies and keeps the place that loses
-// most, if that is more than was found before. The network is built as the line
-// is, so that places have the same nodes.
-func (b *builder) treble(net *circuit.Network, t *Treble) []Missing {
-	var low, high circuit.Solver
-	against, err := low.Solve(net, againstHz, 1)
-	if err != nil {
-		return b.unsolved(err)
-	}
-	at, err := high.Solve(net, trebleHz, 1)
-	if err != nil {
-		return b.unsolved(err)
-	}
-	var worst *place
-	var member int
-	for i := range b.places {
-		p := &b.places[i]
-		for k := range p.count {
-			lost, ok := at.CableLossDB(p.node(k))
-			before, heard := against.CableLossDB(p.node(k))
-			// Places that differ by rounding alone: the first of them stays.
-			if ok && heard && (worst == nil && t.Worst == "" || lost-before > float64(t.Loss)+1e-9) {
-				t.Loss = quantity.Gain(lost - before)
-				worst, member = p, k
-			}
+// trebleSearch looks for the place that loses most treble, over several networks
+// of one line.
+type trebleSearch struct {
+	b         *builder
+	low, high circuit.Solver
+	worst     *place
+	member    int
+}
+
+// corners tries the ends of what two-core cable has of inductance and
+// capacitance. They work against each other, so that the most is not always lost
+// with the most of both.
+func (s *trebleSearch) corners(t *Treble) {
+	span := conductor.TypicalPair()
+	for _, henry := range []float64{span.LeastHenry, span.MostHenry} {
+		for _, farad := range []float64{span.LeastFarad, span.MostFarad} {
+			s.keepMost(s.b.changed(func(c *cableFigures, leg circuit.Leg, metres float64) circuit.Leg {
+				m := c.cable.Model
+				if m == nil || !m.Inductance.Set() {
+					leg.LHenry = henry * metres
+				}
+				if m == nil || !m.Capacitance.Set() {
+					leg.CFarad = farad * metres
+				}
+				return leg
+			}), t)
 		}
 	}
-	if worst != nil {
-		t.Worst, t.WorstRun = worst.memberName(member), worst.run
-		t.Metres = b.metresTo(worst.node(member))
+}
+
+// keepMost compares a network at two frequencies and keeps the place that loses
+// most, if that is more than was found before.
+func (s *trebleSearch) keepMost(net *circuit.Network, t *Treble) {
+	if len(t.Missing) > 0 {
+		return
+	}
+	against, err := s.low.Solve(net, againstHz, 1)
+	if err != nil {
+		t.Missing = s.b.unsolved(err)
+		return
+	}
+	at, err := s.high.Solve(net, trebleHz, 1)
+	if err != nil {
+		t.Missing = s.b.unsolved(err)
+		return
 	}
 	if z, ok := against.InputImpedance(); ok {
 		t.LoadOhm = quantity.Resistance(cmplx.Abs(z))
 	}
-	return nil
+	for i := range s.b.places {
+		p := &s.b.places[i]
+		members := p.count
+		if p.step == 0 {
+			members = 1 // all of a run on one node lose the same
+		}
+		for k := range members {
+			lost, ok := at.CableLossDB(p.node(k))
+			before, heard := against.CableLossDB(p.node(k))
+			// Places that differ by rounding alone: the first of them stays.
+			if ok && heard && (s.worst == nil || lost-before > float64(t.Loss)+1e-9) {
+				t.Loss = quantity.Gain(lost - before)
+				s.worst, s.member = p, k
+			}
+		}
+	}
+}
+
+// name names the place that was found.
+func (s *trebleSearch) name(t *Treble) {
+	if s.worst != nil {
+		t.Worst, t.WorstRun = s.worst.memberName(s.member), s.worst.run
+		t.Metres = s.b.metresTo(s.worst.node(s.member))
+	}
 }
 
 // metresTo adds up the cable to a node.
@@ -444,10 +473,11 @@ func (l *Line) TrebleSplit(limit quantity.Gain) (lines int, loss quantity.Gain, 
 	for n := 2; n <= mostSplits; n++ {
 		var t Treble
 		parts := float64(n)
-		net := l.changed(func(_ *cableFigures, leg circuit.Leg, _ float64) circuit.Leg {
+		search := trebleSearch{b: l.reads}
+		search.keepMost(l.reads.changed(func(_ *cableFigures, leg circuit.Leg, _ float64) circuit.Leg {
 			return circuit.Leg{ROhm: leg.ROhm / parts, LHenry: leg.LHenry / parts, CFarad: leg.CFarad * parts}
-		})
-		if len(l.reads.treble(net, &t)) > 0 {
+		}), &t)
+		if len(t.Missing) > 0 {
 			return 0, 0, false
 		}
 		if quantity.AtMost(t.Loss, limit) {

@@ -59,6 +59,43 @@ func TestCableCapacitance(t *testing.T) {
 	}
 }
 
+// A copy and what it was made from do not touch each other.
+func TestCopy(t *testing.T) {
+	t.Parallel()
+	curve, err := circuit.NewCurve([]circuit.Point{{Hz: 1e3, Ohm: 100}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	built := func() *circuit.Network {
+		n := circuit.New(64)
+		node := n.Leg(0, circuit.Leg{ROhm: 10})
+		n.Load(n.Attenuator(node, circuit.Attenuator{}), circuit.Load{Curve: curve})
+		return n
+	}
+	solve := func(n *circuit.Network) float64 {
+		var s circuit.Solver
+		solution, err := s.Solve(n, 1e3, 100)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return solution.SourceWatts
+	}
+	before := solve(built())
+	n := built()
+	c := n.Copy()
+	c.SetLeg(1, circuit.Leg{ROhm: 50})
+	c.Load(c.Leg(1, circuit.Leg{ROhm: 1}), circuit.Load{Ohm: 10})
+	if after := solve(n); math.Abs(after-before) > 1e-9 {
+		t.Errorf("changing a copy changes the original: %g W, then %g W", before, after)
+	}
+	changed := solve(c)
+	n.SetLeg(1, circuit.Leg{ROhm: 1})
+	n.Load(n.Leg(1, circuit.Leg{}), circuit.Load{Ohm: 1})
+	if again := solve(c); math.Abs(again-changed) > 1e-9 {
+		t.Errorf("changing the original changes its copy: %g W, then %g W", changed, again)
+	}
+}
+
 const (
 	copperOhmMetre = 1.7241e-8 // at 20 °C, 100 % IACS
 	magnetic       = 4e-7 * math.Pi

@@ -2,7 +2,9 @@ package circuit
 
 import (
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 )
 
 // Node is a place in the network. Node 0 is the amplifier's terminals; a node made later has a higher number than the
@@ -173,6 +175,20 @@ func (n *Network) SetLeg(node Node, leg Leg) {
 		return
 	}
 	n.legOhm[node], n.legHenry[node], n.legFarad[node] = leg.ROhm, leg.LHenry, leg.CFarad
+}
+
+// Copy returns a network of its own: SetLeg, or anything that is added to one, leaves the other as it is. What never
+// changes in a network is shared, so that a copy costs no more than its legs.
+func (n *Network) Copy() *Network {
+	c := *n
+	c.legOhm, c.legHenry, c.legFarad = slices.Clone(n.legOhm), slices.Clone(n.legHenry), slices.Clone(n.legFarad)
+	// Without room to spare, adding makes new arrays.
+	c.parent, c.attenuator, c.attenuators = slices.Clip(n.parent), slices.Clip(n.attenuator), slices.Clip(n.attenuators)
+	c.loadNode, c.loadOhm, c.loadSeries = slices.Clip(n.loadNode), slices.Clip(n.loadOhm), slices.Clip(n.loadSeries)
+	c.loadCurve, c.loadString = slices.Clip(n.loadCurve), slices.Clip(n.loadString)
+	c.curves, c.strings = slices.Clip(n.curves), slices.Clip(n.strings)
+	c.curveIndex = maps.Clone(n.curveIndex)
+	return &c
 }
 
 // Attenuator adds an attenuator whose input is at a node and returns the node at its output.
