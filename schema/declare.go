@@ -49,8 +49,9 @@ func (l label) describe() string {
 		return "a name, if any,"
 	case labelCheck:
 		return "the name of a check"
+	default:
+		return "nothing"
 	}
-	return "nothing"
 }
 
 // attribute declares one attribute of a block that decodes into T.

@@ -150,7 +150,7 @@ func (w *placeWalk) value(v reflect.Value, depth int) {
 	}
 	switch v.Kind() {
 	case reflect.Pointer, reflect.Interface:
-		if _, isFile := v.Interface().(*source.File); !isFile && !v.IsNil() {
+		if _, isFile := reflect.TypeAssert[*source.File](v); !isFile && !v.IsNil() {
 			w.value(v.Elem(), depth+1)
 		}
 	case reflect.Slice:
@@ -164,7 +164,7 @@ func (w *placeWalk) value(v reflect.Value, depth int) {
 }
 
 func (w *placeWalk) structure(v reflect.Value, depth int) {
-	if part, ok := v.Interface().(Part); ok && part.Name != "" {
+	if part, ok := reflect.TypeAssert[Part](v); ok && part.Name != "" {
 		w.parts++
 		if got := part.NameSpan.Text(); got != quoted(part.Name) {
 			w.t.Errorf("the label %q is said to stand where %s stands", part.Name, got)
@@ -177,7 +177,7 @@ func (w *placeWalk) structure(v reflect.Value, depth int) {
 		}
 	}
 	if text, span := v.FieldByName("Text"), v.FieldByName("Span"); text.IsValid() && span.IsValid() && v.NumField() == 3 {
-		if place, ok := span.Interface().(source.Span); ok && place.File != nil {
+		if place, ok := reflect.TypeAssert[source.Span](span); ok && place.File != nil {
 			w.values++
 			written := strings.NewReplacer("${given.bay}", "5", `"`, "").Replace(place.Text())
 			if written != text.String() || place.File != w.file {

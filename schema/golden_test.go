@@ -9,8 +9,6 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
-
-	"loudlint/schema/source"
 )
 
 var update = commandline.Bool("update", false, "write what the tests get to the files they compare with")
@@ -30,11 +28,6 @@ func golden(t *testing.T, name, got string) {
 	if diff := cmp.Diff(string(want), got); diff != "" {
 		t.Errorf("%s differs (-want +got); go test ./schema -run %s -update writes it anew:\n%s", name, t.Name(), diff)
 	}
-}
-
-// readOne reads a design of one file.
-func readOne(text string) (*Design, []Problem) {
-	return Read("x", []*source.File{source.NewFile("x"+Ending, []byte(text))}, Options{})
 }
 
 // told writes problems for comparison: place, marked text, message.

@@ -67,7 +67,7 @@ func TestProblems(t *testing.T) {
 				if visibleWidth(strings.TrimSuffix(line, "\n")) > defaultWidth {
 					t.Errorf("a line is wider than the page: %q", line)
 				}
-				if strings.ContainsAny(line, "\x1b\x07\r\t\u202e\u200b\xff") {
+				if strings.ContainsAny(line, "\x1b\x07\r\t\u202e\u200b") || strings.Contains(line, "\xff") {
 					t.Errorf("a line does something to a terminal: %q", line)
 				}
 			}
