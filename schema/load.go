@@ -1,7 +1,9 @@
 package schema
 
 import (
+	"bytes"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path"
@@ -45,7 +47,7 @@ func Load(name string, options Options) (*Design, []Problem, error) {
 			return nil, nil, fmt.Errorf("read the folder %s: %w", name, err)
 		}
 		for _, e := range entries {
-			if strings.HasSuffix(e.Name(), Ending) && !e.IsDir() {
+			if isDesign(e.Name()) && !e.IsDir() {
 				paths = append(paths, filepath.Join(name, e.Name()))
 			}
 		}
@@ -56,16 +58,25 @@ func Load(name string, options Options) (*Design, []Problem, error) {
 		root = filepath.Dir(name)
 		paths = []string{name}
 	}
-	disk := &disk{root: root, folders: options.Folders}
-	files := make([]*source.File, len(paths))
-	for i, p := range paths {
-		if files[i], err = disk.read(p); err != nil {
+	disk := &disk{root: root, folders: options.Folders, known: map[string]*source.File{}}
+	var files []*source.File
+	for _, p := range paths {
+		file, err := disk.read(p)
+		if err != nil {
 			return nil, nil, err
+		}
+		if !slices.Contains(files, file) { // a link beside the file it leads to
+			files = append(files, file)
 		}
 	}
 	options.Open = disk.use
 	design, problems := Read(filepath.ToSlash(name), files, options)
 	return design, problems, nil
+}
+
+// isDesign tells a design by its name. Some systems give names in capitals.
+func isDesign(name string) bool {
+	return len(name) > len(Ending) && strings.EqualFold(name[len(name)-len(Ending):], Ending)
 }
 
 // designsBelow names the first folders in a folder that hold designs, as the end
@@ -80,6 +91,11 @@ func designsBelow(name string, entries []fs.DirEntry) string {
 		folder := filepath.Join(name, e.Name())
 		if inside, err := os.ReadDir(folder); err == nil && len(fileNames(inside)) > 0 {
 			below = append(below, folder)
+		}
+	}
+	for _, e := range entries { // some editors add an ending of their own
+		if strings.Contains(strings.ToLower(e.Name()), Ending+".") && !e.IsDir() {
+			return fmt.Sprintf("; rename %s so that it does", filepath.Join(name, e.Name()))
 		}
 	}
 	if len(below) == 0 {
@@ -99,7 +115,7 @@ func missingFile(name string, err error) error {
 	var names []string
 	if entries, e := os.ReadDir(folder); e == nil {
 		for _, entry := range entries {
-			if entry.IsDir() || strings.HasSuffix(entry.Name(), Ending) {
+			if entry.IsDir() || isDesign(entry.Name()) {
 				names = append(names, entry.Name())
 			}
 		}
@@ -124,10 +140,11 @@ func nearestFile(name string, names []string) string {
 	return names[slices.Index(bare, near)]
 }
 
-// disk reads the files of one design.
+// disk reads the files of one design, each once, by whatever path it is named.
 type disk struct {
 	root    string
 	folders []string
+	known   map[string]*source.File // by the path that links lead to
 	total   int64
 }
 
@@ -139,14 +156,40 @@ func (d *disk) read(name string) (*source.File, error) {
 	if !info.Mode().IsRegular() {
 		return nil, fmt.Errorf("read the file %s: it is no ordinary file", name)
 	}
-	if d.total += info.Size(); info.Size() > MaxFileBytes || d.total > MaxTotalBytes {
-		return nil, fmt.Errorf("read the file %s: it is too large; a file may have %d bytes and a design %d", name, MaxFileBytes, MaxTotalBytes)
-	}
-	text, err := os.ReadFile(name)
+	target, err := filepath.EvalSymlinks(name)
 	if err != nil {
 		return nil, fmt.Errorf("read the file %s: %w", name, err)
 	}
-	return source.NewFile(filepath.ToSlash(filepath.Clean(name)), text), nil
+	if file := d.known[target]; file != nil {
+		return file, nil
+	}
+	text, err := readBounded(target)
+	if err != nil {
+		return nil, fmt.Errorf("read the file %s: %w", name, err)
+	}
+	if d.total += int64(len(text)); len(text) > MaxFileBytes || d.total > MaxTotalBytes {
+		return nil, fmt.Errorf("read the file %s: it is too large; a file may have %d bytes and a design %d", name, MaxFileBytes, MaxTotalBytes)
+	}
+	file := source.NewFile(filepath.ToSlash(filepath.Clean(name)), text)
+	d.known[target] = file
+	return file, nil
+}
+
+// readBounded reads a file, and no more than one byte too many of it.
+func readBounded(name string) ([]byte, error) {
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	b.Grow(int(min(info.Size(), MaxFileBytes)) + bytes.MinRead)
+	_, err = b.ReadFrom(io.LimitReader(f, MaxFileBytes+1))
+	return b.Bytes(), err
 }
 
 // use finds a file that another names: beside it, inside the design's folder or
@@ -207,7 +250,7 @@ func (d *disk) inside(name string) bool {
 func fileNames(entries []fs.DirEntry) []string {
 	var names []string
 	for _, e := range entries {
-		if strings.HasSuffix(e.Name(), Ending) {
+		if isDesign(e.Name()) {
 			names = append(names, e.Name())
 		}
 	}
