@@ -473,6 +473,8 @@ func (f *Feed) MissingInput() Missing {
 		write = `input = "Mic 1"`
 	case schema.KindTelephone:
 		write = `input = "Tel"`
+	case kindMuteLink:
+		write = `input = "Fire mute"`
 	}
 	return f.Missing("input it goes to", write)
 }

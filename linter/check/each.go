@@ -107,6 +107,32 @@ func EachInput(judge func(*Report, *analysis.Input)) Judge {
 	}
 }
 
+// EachSend asks it of every send, with the links that its run comes to.
+func EachSend(judge func(*Report, []*analysis.Link)) Judge {
+	return func(run *Run) {
+		for _, u := range run.System.Units {
+			for first := 0; first < len(u.Links); {
+				next := first + 1
+				for next < len(u.Links) && u.Links[next].Part.Send == u.Links[first].Part.Send {
+					next++
+				}
+				links := u.Links[first:next]
+				ask(run, LinkSubject(links[0]), func(r *Report) { judge(r, links) })
+				first = next
+			}
+		}
+	}
+}
+
+// EachMuteLink asks it of every link to a fire panel.
+func EachMuteLink(judge func(*Report, *analysis.MuteLink)) Judge {
+	return func(run *Run) {
+		for _, m := range run.System.MuteLinks() {
+			ask(run, MuteLinkSubject(m), func(r *Report) { judge(r, m) })
+		}
+	}
+}
+
 // EachJoint asks it of every send on which two channels, or two outputs, come
 // together.
 func EachJoint(judge func(*Report, *analysis.Joint)) Judge {
@@ -253,6 +279,11 @@ func AttenuatorSubject(a *analysis.Attenuator) Subject {
 // SourceSubject is a source.
 func SourceSubject(s *analysis.Source) Subject {
 	return Subject{Path: []Step{{s.Part.Kind, s.Part.Name}}, Span: s.Part.Header}
+}
+
+// MuteLinkSubject is a link to a fire panel.
+func MuteLinkSubject(m *analysis.MuteLink) Subject {
+	return Subject{Path: []Step{{"mute_link", m.Part.Name}}, Span: m.Part.Header}
 }
 
 // InputSubject is an input of an amplifier or mixer. Its place is the unit where
