@@ -45,8 +45,14 @@ func Groups() []Group {
 		}},
 		{"Inputs and the signal chain", []*check.Check{
 			PriorityWired,
+			PageRouting,
 			MonoSum,
+			InputFit,
 			InputTaken,
+			GainRange,
+			SourceLoading,
+			SourceIsolation,
+			MicrophoneLead,
 			ProgrammeFit,
 			MountingFit,
 			BassProtection,
@@ -62,6 +68,7 @@ func Groups() []Group {
 		}},
 		{"Safety", []*check.Check{
 			SafetyNotes,
+			MuteLink,
 		}},
 	}
 }

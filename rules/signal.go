@@ -128,3 +128,46 @@ func capital(text string) string {
 	r, size := utf8.DecodeRuneInString(text)
 	return string(unicode.ToUpper(r)) + text[size:]
 }
+
+// setInput is the edit that lets an input say attribute = value: in its own
+// braces, or in those of its unit where the model or nobody writes it.
+func setInput(i *analysis.Input, old source.Span, attribute, value string) check.Edit {
+	if i.Unit.Owns(&i.Part.Part) && !i.Part.Implied {
+		return check.Write(&i.Part.Part, old, attribute, value)
+	}
+	e := check.Write(&i.Unit.Part.Part, source.Span{}, fmt.Sprintf("input %q { %s", i.Part.Name, attribute), value+" }")
+	return e
+}
+
+// inputInstead finds a free input of the same unit to which a plug can go
+// without changing who silences whom, and that is better by what is asked.
+func inputInstead(f *analysis.Feed, better func(*analysis.Feed, *analysis.Input) bool) *analysis.Input {
+	from := f.Into
+	if two, stated := f.Source.TwoChannels(); from.Part == nil || two || !stated && f.Source.Stereo != nil {
+		return nil
+	}
+	for _, to := range from.Unit.Inputs {
+		if !free(to) || to == from || to.Part.Channel.V != from.Part.Channel.V || !suits(f, to) || !mutedAlike(from.Unit, from, to) || !mutesAlike(from, to) {
+			continue
+		}
+		if better(f, to) {
+			return to
+		}
+	}
+	return nil
+}
+
+// pluggedInstead is a plug as it would be in another input.
+func pluggedInstead(f *analysis.Feed, to *analysis.Input) *analysis.Feed {
+	part := *f.Part
+	part.InputPart = to.Part
+	return &analysis.Feed{Source: f.Source, Part: &part, Into: to}
+}
+
+// atUnit tells answers about the plugs of a source apart by where they go.
+func atUnit(key string, f *analysis.Feed) string {
+	if f.Part == f.Source.Feeds[0].Part {
+		return key
+	}
+	return key + " at " + f.Into.Unit.Part.Name
+}

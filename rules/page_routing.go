@@ -1,0 +1,271 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"loudlint/linter/analysis"
+	"loudlint/linter/check"
+	"loudlint/schema"
+)
+
+// PageRouting asks whether the hardware can do what a source promises.
+var PageRouting = &check.Check{
+	ID:      "page-routing",
+	Asks:    "Can this hardware bring each source to the lines it is meant for, and choose among them where it is meant to?",
+	Summary: "A source cannot reach a line it is meant for, or cannot choose among its lines as it is meant to.",
+	Why: "A desk with a key for every floor is of no use on an amplifier that gives the same to all of its outputs, and a line that no way leads to stays silent in the first fire drill. " +
+		"Both show on paper, and neither can be put right with the equipment that was ordered.",
+	How: "Follows the source through inputs, sends and outputs to the lines it names (lines). Where it is to page some without the others (selectable), looks for the units on the way that " +
+		"can part them: those that route any input to any output, or whose outputs are switched. A desk with keys chooses in the unit it is plugged into, and nowhere behind it; " +
+		"without keys somebody sets switches. Then compares how many destinations the desk can choose with how many there are. Units whose signal comes back to them are found on the way.",
+	Basis: "common practice, no published source",
+	Blind: "What a unit can do is taken from its routing and its switched outputs. Who may page where, what happens when two page at once, and whether a page opens a zone that is switched off " +
+		"are matters of the unit's settings. Spaces that share a line cannot be told apart by any desk, which is no promise broken.",
+	Severity: check.Error,
+	Cautions: []string{"Page every line on its own before handover, and all of them together."},
+	Failing: check.Example{
+		Shows: "A desk is to choose between two floors that hang on one output.",
+		Design: `amplifier "Rack" {
+  rated_power = "120 W"
+  routing     = "one programme, all lines"
+  input "Desk" {
+    takes   = "paging desk"
+    selects = "each output"
+  }
+}
+line "Floor 1" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "A" { tap = "30 W" }
+}
+line "Floor 2" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "B" { tap = "30 W" }
+}
+microphone "Reception" {
+  into       = "Rack"
+  input      = "Desk"
+  lines      = "all"
+  selectable = true
+}
+`,
+	},
+	Passing: check.Example{
+		Shows: "Each floor has a switched output.",
+		Design: `amplifier "Rack" {
+  rated_power = "120 W"
+  routing     = "one programme, lines switched"
+  output "Zone" {
+    quantity = 2
+    volts    = "100 V"
+    switched = true
+  }
+  input "Desk" {
+    takes   = "paging desk"
+    selects = "each output"
+  }
+}
+line "Floor 1" {
+  amplifier = "Rack"
+  output    = "Zone 1"
+  loudspeaker "A" { tap = "30 W" }
+}
+line "Floor 2" {
+  amplifier = "Rack"
+  output    = "Zone 2"
+  loudspeaker "B" { tap = "30 W" }
+}
+microphone "Reception" {
+  into       = "Rack"
+  input      = "Desk"
+  lines      = "all"
+  selectable = true
+}
+`,
+	},
+	Judge: check.Together(check.EachSource(pageRouting), check.EachUnit(signalLoops)),
+}
+
+func pageRouting(r *check.Report, src *analysis.Source) {
+	part := src.Part
+	if !part.Lines.Set() && !part.Selectable.V || len(src.Lines) == 0 {
+		r.NotAsked() // nothing is promised, or unfed says that it goes nowhere
+		return
+	}
+	unreachedLines(r, src)
+	if part.Selectable.V {
+		selectableLines(r, src)
+	}
+	if len(src.Unreached) == 0 && !part.Selectable.V {
+		r.Pass(fmt.Sprintf("%s reaches %s.", part.Name, listedLines(src.Lines))).Key("reach").At(inside(&part.Part, part.Lines.Span))
+	}
+}
+
+func listedLines(lines []*analysis.Line) string {
+	names := make([]string, len(lines))
+	for n, l := range lines {
+		names[n] = l.Part.Name
+	}
+	return listed(names)
+}
+
+// unreachedLines answers for lines to which no way leads.
+func unreachedLines(r *check.Report, src *analysis.Source) {
+	if len(src.Unreached) == 0 {
+		return
+	}
+	a := r.Fail(check.Error, fmt.Sprintf("%s is meant for %s, and no way leads there from %s.", src.Part.Name, listedLines(src.Unreached), pluggedInputs(src))).
+		Key("reach").At(inside(&src.Part.Part, src.Part.Lines.Span))
+	seen := map[*schema.Unit]bool{}
+	for _, l := range src.Unreached {
+		if u := l.Part.AmplifierPart; u != nil && !seen[u] {
+			seen[u] = true
+			a.See(u.Header, fmt.Sprintf("feeds %s", l.Part.Name))
+		}
+	}
+	a.Remedy(check.Advice, fmt.Sprintf("Write the send that leads to the amplifier of %s, a second place %s is plugged into (also), or leave the line out of its lines.", src.Unreached[0].Part.Name, src.Part.Name))
+}
+
+func pluggedInputs(src *analysis.Source) string {
+	var names []string
+	for _, f := range src.Feeds {
+		if f.Into != nil && !f.Into.Contact() {
+			names = append(names, f.Into.Name())
+		}
+	}
+	return listed(names)
+}
+
+// selectableLines answers for a source that is to page some lines without others.
+func selectableLines(r *check.Report, src *analysis.Source) {
+	place := inside(&src.Part.Part, src.Part.Selectable.Span)
+	name := src.Part.Name
+	if len(src.Lines) < 2 {
+		r.Pass(fmt.Sprintf("%s has one line to page.", name)).Key("choice").At(place)
+		return
+	}
+	sel := r.System().Selecting(src)
+	switch {
+	case len(sel.Destinations) < 2 && len(sel.Missing) > 0:
+		r.Open(fmt.Sprintf("Whether %s can page some of its lines without the others cannot be told.", name), sel.Missing...).Key("choice").At(place)
+		return
+	case len(sel.Destinations) < 2:
+		nothingParts(r, src, sel)
+		return
+	case sel.Keys:
+		if keysShort(r, src, sel) {
+			return
+		}
+	}
+	if shared := sharedDestination(sel.Destinations); shared != nil {
+		r.Fail(check.Note, fmt.Sprintf("%s pages %s together: nothing parts them on the way.", name, listedLines(shared))).Key("choice").At(place).
+			See(shared[0].Part.Header, "one of them").See(shared[1].Part.Header, "another").
+			Remedy(check.Advice, "Give each an output of its own where they are to be paged one by one.")
+		return
+	}
+	a := r.Pass(fmt.Sprintf("%s can page each of %s by itself.", name, listedLines(src.Lines))).Key("choice").At(place)
+	if !sel.Keys {
+		a.Assumed(fmt.Sprintf("somebody sets the outputs of %s by hand for each page: %s has no keys for lines", unitNames(sel.At), name))
+	}
+}
+
+func unitNames(units []*analysis.Unit) string {
+	names := make([]string, len(units))
+	for n, u := range units {
+		names[n] = u.Part.Name
+	}
+	return listed(names)
+}
+
+// sharedDestination gives lines that are always paged together.
+func sharedDestination(all [][]*analysis.Line) []*analysis.Line {
+	for _, lines := range all {
+		if len(lines) > 1 {
+			return lines
+		}
+	}
+	return nil
+}
+
+// nothingParts answers where all lines of a source always get the same.
+func nothingParts(r *check.Report, src *analysis.Source, sel *analysis.Selecting) {
+	says := fmt.Sprintf("%s is to page some lines without the others, and nothing on the way parts %s.", src.Part.Name, listedLines(src.Lines))
+	if len(sel.Later) > 1 {
+		says = fmt.Sprintf("%s is to page some lines without the others, and its keys choose in %s, behind which all lines still get the same.", src.Part.Name, pluggedInputs(src))
+	}
+	a := r.Fail(check.Error, says).Key("choice").At(inside(&src.Part.Part, src.Part.Selectable.Span))
+	for _, f := range src.Feeds {
+		if f.Into != nil {
+			a.See(readable(f.Into.Unit.Part.Routing.Span), "what "+f.Into.Unit.Part.Name+" can send where")
+		}
+	}
+	a.Remedy(check.Advice, "Choose a unit with a switched output for each line, or one that sends any input to any output, and a desk with keys for them.")
+	a.Remedy(check.Computed, "Or let it page all of its lines together.", check.Write(&src.Part.Part, src.Part.Selectable.Span, "selectable", "false"))
+}
+
+// keysShort answers for a desk whose keys do not do it: too few, or on an input
+// that understands none.
+func keysShort(r *check.Report, src *analysis.Source, sel *analysis.Selecting) bool {
+	keys, place := src.Part.Selects, inside(&src.Part.Part, src.Part.Selectable.Span)
+	if keys.Set() && keys.V < len(sel.Destinations) {
+		r.Fail(check.Error, fmt.Sprintf("%s can choose %s and has %d to choose from.", src.Part.Name, counted(keys.V, "destination"), len(sel.Destinations))).Key("keys").At(place).
+			Evidence(check.Number("destinations it can choose", float64(keys.V), "")).
+			Bound(check.Bound{Text: fmt.Sprintf("at least %d", len(sel.Destinations)), Number: float64(len(sel.Destinations)), Basis: "one for each line or group of lines that the hardware parts"}).
+			See(readable(keys.Span), "how many it can choose").
+			Remedy(check.Advice, fmt.Sprintf("Take a desk with %d keys or more, or let some lines share one.", len(sel.Destinations)))
+		return true
+	}
+	for _, f := range src.Feeds {
+		if f.Into == nil || f.Into.Part == nil || f.Into.Contact() {
+			continue
+		}
+		i := f.Into
+		chooses := strings.ToLower(strings.TrimSpace(i.Part.Selects.V))
+		switch {
+		case slices.Contains([]string{"none", "nothing", "all"}, chooses),
+			!i.Part.Selects.Set() && i.Part.Takes.Set() && i.Part.Takes.V != deskData:
+			r.Fail(check.Error, fmt.Sprintf("%s has keys for lines, and %s understands none: it takes %s.", src.Part.Name, i.Name(), sayTakes(i))).Key("keys").At(pluggedAt(f)).
+				See(readable(i.Part.Takes.Span), "what "+i.Name()+" takes").See(readable(i.Part.Selects.Span), "what can be chosen there").
+				Remedy(check.Advice, fmt.Sprintf("Plug %s into an input for a paging desk.", src.Part.Name))
+			return true
+		case chooses != "each output":
+			r.Open(fmt.Sprintf("What %s can choose at %s cannot be told.", src.Part.Name, i.Name()), i.Missing("what a desk on it can choose", `selects = "each output"`)).Key("keys").At(place)
+			return true
+		}
+	}
+	return false
+}
+
+func sayTakes(i *analysis.Input) string {
+	if i.Part.Takes.V == deskData || !i.Part.Takes.Set() {
+		return "no choice of lines"
+	}
+	return "the signal of a " + i.Part.Takes.V
+}
+
+// signalLoops answers for loops, once for each, at its first unit.
+func signalLoops(r *check.Report, u *analysis.Unit) {
+	r.NotAsked() // until a loop is found
+	for _, loop := range r.System().Loops {
+		if loop[0] != u {
+			continue
+		}
+		severity, says := check.Warning, "it howls or swings up as soon as the levels allow it"
+		for _, of := range loop {
+			if of.Part.Routing.V == "any input to any output" {
+				severity, says = check.Note, fmt.Sprintf("see that %s never sends it back there", of.Part.Name)
+			}
+		}
+		a := r.Fail(severity, fmt.Sprintf("The signal of %s comes back to where it was: %s.", unitNames(loop), says)).Key("loop through " + unitNames(loop))
+		for k, l := range analysis.Returning(loop) {
+			if k == 0 {
+				a.At(linkedAt(l))
+			}
+			a.See(linkedAt(l), fmt.Sprintf("%s leads back to %s", l.Part.Send.Name, l.Into.Unit.Part.Name))
+		}
+		a.Remedy(check.Advice, "Take out the send that leads back, or use a unit in which that input does not reach that output.")
+	}
+}
