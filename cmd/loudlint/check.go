@@ -24,6 +24,8 @@ const (
 	formText  = "text"
 	formLines = "lines"
 	formSARIF = "sarif"
+	// formMatrix shows no findings but who silences whom.
+	formMatrix = "matrix"
 )
 
 // checking holds the flags of check.
@@ -49,8 +51,8 @@ func checkCommand(p *Process) *cli.Command {
 			"A design is a file that ends in " + schema.Ending + ", or a folder whose files of that ending are read together. Without any, the current folder is the design.",
 		},
 		Flags: append([]*cli.Flag{
-			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), or SARIF 2.1.0, for code-scanning services (sarif)",
-				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}),
+			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), or instead of findings a table of who silences whom on each line (matrix)",
+				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
 			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
 			cli.Word(&c.gate, "gate", "least severity that makes the exit status 1 (default warning); with never, no finding does",
 				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
@@ -114,6 +116,9 @@ func (c *checking) write(w io.Writer, r *linter.Result, status int, p *Process) 
 	if c.output != "" {
 		o.Colour = c.page.colour == "always"
 		o.Width = c.page.width
+	}
+	if c.format == formMatrix {
+		return textout.WriteMatrix(w, r, o)
 	}
 	return textout.Write(w, r, o)
 }

@@ -1,0 +1,235 @@
+package textout
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"slices"
+	"strconv"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/linter/analysis"
+)
+
+// WriteMatrix writes who silences whom in each design: for lines that have the
+// same sources, a table with a row for each source, and each fire panel, that may
+// speak and a column for each that may be heard meanwhile. Its errors are those
+// of w.
+func WriteMatrix(w io.Writer, r *linter.Result, o Options) error {
+	b := bufio.NewWriter(w)
+	p := newPage(b, o)
+	for i, d := range r.Designs {
+		if i > 0 {
+			p.line()
+		}
+		p.title(d)
+		if !d.Understood() {
+			p.notUnderstood(d)
+			continue
+		}
+		p.matrices(d.System)
+	}
+	return b.Flush()
+}
+
+// Marks of a matrix.
+const (
+	markSilences = "S"
+	markFails    = "!"
+	markUntold   = "?"
+	markGoesOn   = "-"
+	markItself   = "."
+)
+
+// speaker is a row: a source or a fire panel, with what it does to each source on
+// each line, by the source's number.
+type speaker struct {
+	name string
+	does []map[*analysis.Line]string
+}
+
+func (p *page) matrices(s *analysis.System) {
+	if len(s.Sources) == 0 {
+		p.say("No source is in the design: there is nobody to silence.")
+		p.sentence()
+		return
+	}
+	numbers := make(map[*analysis.Source]int, len(s.Sources))
+	for n, src := range s.Sources {
+		numbers[src] = n
+	}
+	p.heading("Who silences whom", Head, "")
+	p.line()
+	speakers := make([]speaker, 0, len(s.Sources))
+	for _, src := range s.Sources {
+		speakers = append(speakers, speakerOf(src.Part.Name, s.Silencings(src), numbers))
+	}
+	for _, m := range s.MuteLinks() {
+		speakers = append(speakers, speakerOf(m.Part.Name, m.Silences, numbers))
+	}
+	silent := 0
+	for _, g := range matrixGroups(s, speakers, numbers) {
+		if len(g.sources) == 0 {
+			silent += len(g.lines)
+			continue
+		}
+		p.matrix(s, g, speakers)
+	}
+	if silent > 0 {
+		p.say("No source is meant for " + count(silent, "more line") + ".")
+		p.sentence()
+		p.line()
+	}
+	for _, mark := range [][2]string{
+		{markSilences, "the source of the row silences the one of the column, or turns it down"},
+		{markFails, "it is to silence it, and does not: priority-wired and mute-link say why"},
+		{markUntold, "the design does not say enough"},
+		{markGoesOn, "the other one goes on, as its priority says"},
+	} {
+		p.say(mark[1])
+		p.row(mark[0])
+	}
+	p.line()
+	p.say("This follows from what the design says. Try every source against every other on site.")
+	p.sentence()
+}
+
+// speakerOf works out the marks of one row.
+func speakerOf(name string, all []analysis.Silencing, numbers map[*analysis.Source]int) speaker {
+	sp := speaker{name: name, does: make([]map[*analysis.Line]string, len(numbers))}
+	for _, c := range all {
+		marks := make(map[*analysis.Line]string, len(c.Lines))
+		for _, l := range c.Lines {
+			mark := markSilences
+			if slices.Contains(c.Still, l) {
+				mark = markGoesOn
+				switch {
+				case c.State == analysis.Unsure && c.Rank != analysis.After && c.Rank != analysis.Equal || c.Rank == analysis.Unranked:
+					mark = markUntold
+				case c.Rank == analysis.Before:
+					mark = markFails
+				}
+			}
+			marks[l] = mark
+		}
+		sp.does[numbers[c.Of]] = marks
+	}
+	return sp
+}
+
+// matrixGroup is lines on which everything is the same.
+type matrixGroup struct {
+	lines   []*analysis.Line
+	sources []int
+}
+
+func matrixGroups(s *analysis.System, speakers []speaker, numbers map[*analysis.Source]int) []*matrixGroup {
+	on := map[*analysis.Line][]int{}
+	for _, src := range s.Sources {
+		for _, l := range src.Lines {
+			on[l] = append(on[l], numbers[src])
+		}
+	}
+	var all []*matrixGroup
+	at := map[string]*matrixGroup{}
+	for _, l := range s.Lines {
+		var key strings.Builder
+		for _, n := range on[l] {
+			fmt.Fprintf(&key, "%d:", n)
+			for _, sp := range speakers {
+				fmt.Fprintf(&key, "%s,", sp.does[n][l])
+			}
+		}
+		g := at[key.String()]
+		if g == nil {
+			g = &matrixGroup{sources: on[l]}
+			at[key.String()] = g
+			all = append(all, g)
+		}
+		g.lines = append(g.lines, l)
+	}
+	return all
+}
+
+// matrix writes one table, in as many pieces as its columns need.
+func (p *page) matrix(s *analysis.System, g *matrixGroup, speakers []speaker) {
+	names := make([]string, len(g.lines))
+	for n, l := range g.lines {
+		names[n] = l.Part.Name
+	}
+	p.styled(Head, "On "+strings.Join(names, ", "))
+	p.sentence()
+	p.line()
+	const most = 32 // columns of a name
+	cell := len(strconv.Itoa(len(speakers))) + 2
+	first := g.lines[0]
+	var rows []int
+	widest := 0
+	for n, sp := range speakers {
+		if n < len(s.Sources) && !slices.Contains(g.sources, n) || n >= len(s.Sources) && !speaksOn(sp, g, first) {
+			continue
+		}
+		rows = append(rows, n)
+		widest = max(widest, visibleWidth(shorten(Printable(sp.name), most)))
+	}
+	start := labelInset + cell + widest + 1
+	per := max(1, (p.width-start)/cell)
+	for from := 0; from < len(g.sources); from += per {
+		columns := g.sources[from:min(from+per, len(g.sources))]
+		p.pad(start)
+		for _, c := range columns {
+			p.cell(Label, strconv.Itoa(c+1), cell)
+		}
+		p.line()
+		for _, n := range rows {
+			sp := speakers[n]
+			number := ""
+			if n < len(s.Sources) {
+				number = strconv.Itoa(n + 1)
+			}
+			p.pad(labelInset)
+			p.paint(Label, number)
+			p.pad(cell - len(number))
+			name := shorten(Printable(sp.name), most)
+			p.write(name)
+			gap := widest + 1 - visibleWidth(name)
+			for _, c := range columns {
+				mark := sp.does[c][first]
+				if n == c {
+					mark = markItself
+				}
+				gap += cell
+				if mark != "" {
+					p.cell(styleOfMark(mark), mark, gap)
+					gap = 0
+				}
+			}
+			p.line()
+		}
+		p.line()
+	}
+}
+
+// speaksOn tells that a fire panel is to silence something on a line.
+func speaksOn(sp speaker, g *matrixGroup, l *analysis.Line) bool {
+	return slices.ContainsFunc(g.sources, func(n int) bool { return sp.does[n][l] != "" })
+}
+
+// cell writes a text at the right end of so many columns.
+func (p *page) cell(style Style, text string, columns int) {
+	p.pad(columns - len(text))
+	p.paint(style, text)
+}
+
+func styleOfMark(mark string) Style {
+	switch mark {
+	case markFails:
+		return Error
+	case markUntold:
+		return Warning
+	case markSilences:
+		return Pass
+	}
+	return Plain
+}
