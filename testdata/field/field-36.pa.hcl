@@ -35,7 +35,7 @@ line "Bar" {
 }
 music "Visitors' players" {
   into     = "Bar mixer"
-  input    = "Wall plate" # expect mono-sum fail warning: Visitors' players brings two channels and Wall plate of Bar mixer takes one: nothing is named that sums left and right && Order a summing lead or box: a resistor in each leg
+  input    = "Wall plate" # expect mono-sum fail warning: Visitors' players brings two channels and Wall plate of Bar mixer takes one: nothing is named that sums left and right && Order a summing lead or box: a resistor in each leg # expect input-fit fail warning: Visitors' players gives line level, and Wall plate of Bar mixer is set for a microphone
   channels = "stereo"
   lead     = "15 m"
 }
