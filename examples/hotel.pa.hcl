@@ -206,12 +206,13 @@ music "Lounge player" {
 }
 mute_link "Fire panel" {
   into        = "Matrix"
-  input       = "Urgent"
-  contact     = "opens in alarm"
+  input       = "Fire mute"
+  contact     = "opens in alarm" # so that a cut cable silences too
   mutes       = ["Rooms player", "Lounge player", "Reception"]
   latching    = true
   restored_by = "panel reset"
   monitored   = true
+  tested      = "with the panel, at handover"
 }
 supply "Standby battery" {
   feeds        = ["Matrix", "Amp A", "Amp B", "Amp C"]

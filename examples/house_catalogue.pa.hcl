@@ -23,7 +23,7 @@ amplifier_model "house/mixer-240" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -34,7 +34,7 @@ amplifier_model "house/mixer-240" {
   }
   input "Mic 2" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -42,7 +42,7 @@ amplifier_model "house/mixer-240" {
   }
   input "Aux 1" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -50,7 +50,7 @@ amplifier_model "house/mixer-240" {
   }
   input "Aux 2" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA"]
     triggers    = ["signal"]
@@ -231,7 +231,7 @@ mixer_model "house/matrix-16" {
   }
   input "Urgent" {
     takes       = "line"
-    sensitivity = "0 dBV"
+    sensitivity = "-6 dBV"
     impedance   = "10 kohm"
     balanced    = true
     connectors  = ["screw terminals"]
@@ -241,10 +241,16 @@ mixer_model "house/matrix-16" {
   input "Music" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-10 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "10 kohm"
     connectors  = ["RCA pair"]
     stereo      = "left and right kept"
+  }
+  input "Fire mute" {
+    takes      = "contact"
+    connectors = ["screw terminals"]
+    mutes      = ["Desk", "Music 1", "Music 2"]
+    mutes_on   = "open"
   }
   output "Zone" {
     quantity  = 16
@@ -312,7 +318,7 @@ mixer_model "house/pre-mixer" {
   routing    = "one programme, all lines"
   input "Desk" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -323,7 +329,7 @@ mixer_model "house/pre-mixer" {
   }
   input "Mic" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -333,7 +339,7 @@ mixer_model "house/pre-mixer" {
   }
   input "Bell" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA"]
     triggers    = ["signal"]
@@ -342,7 +348,7 @@ mixer_model "house/pre-mixer" {
   }
   input "Music" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []

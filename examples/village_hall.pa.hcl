@@ -29,6 +29,8 @@ amplifier_model "hall/mixer-60" {
   }
   input "Mic 1" {
     takes       = "microphone"
+    sensitivity = "-60 dBV" # gives rated output at full gain
+    impedance   = "2 kohm"
     connectors  = ["DIN 5", "XLR 3"]
     triggers    = ["contact"]
     needs_cores = 5 # the contact comes through the 5-pin plug only
@@ -36,10 +38,12 @@ amplifier_model "hall/mixer-60" {
     mute_depth  = "full"
   }
   input "Aux" {
-    takes      = "line"
-    connectors = ["RCA pair"]
-    triggers   = []
-    stereo     = "summed inside"
+    takes       = "line"
+    sensitivity = "-16 dBV"
+    impedance   = "22 kohm"
+    connectors  = ["RCA pair"]
+    triggers    = []
+    stereo      = "summed inside"
   }
 }
 
@@ -112,6 +116,8 @@ microphone "Committee" {
   connector = "DIN 5" # carries the contact that silences the music
   trigger   = "contact"
   lead      = "4 m"
+  level     = "-54 dBV"
+  impedance = "200 ohm"
   priority  = 1
   stands_in = "Hall"
 }
@@ -121,6 +127,8 @@ music "Player" {
   input     = "Aux"
   channels  = "stereo"
   summed_by = "input" # the input adds left and right
+  level     = "-10 dBV"
+  impedance = "1 kohm"
   priority  = 2
 }
 

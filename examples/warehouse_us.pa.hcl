@@ -39,9 +39,11 @@ amplifier "South amp" {
 
 mixer "Front desk" {
   input "Mic" {
-    takes      = "microphone"
-    connectors = ["XLR 3"]
-    triggers   = []
+    takes       = "microphone"
+    sensitivity = "-60 dBV"
+    impedance   = "2 kohm"
+    connectors  = ["XLR 3"]
+    triggers    = []
   }
   output "Left" { level = "0 dBV" }
   output "Right" { level = "0 dBV" }

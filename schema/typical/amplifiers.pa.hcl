@@ -27,7 +27,7 @@ amplifier_model "typical/mixer-amp-60" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -39,7 +39,7 @@ amplifier_model "typical/mixer-amp-60" {
   }
   input "Mic 2" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -48,7 +48,7 @@ amplifier_model "typical/mixer-amp-60" {
   }
   input "Aux" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -85,7 +85,7 @@ amplifier_model "typical/mixer-amp-120" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -99,7 +99,7 @@ amplifier_model "typical/mixer-amp-120" {
     quantity    = 2
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -109,7 +109,7 @@ amplifier_model "typical/mixer-amp-120" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -146,7 +146,7 @@ amplifier_model "typical/mixer-amp-240" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -160,7 +160,7 @@ amplifier_model "typical/mixer-amp-240" {
     quantity    = 2
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -181,7 +181,7 @@ amplifier_model "typical/mixer-amp-240" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -221,7 +221,7 @@ amplifier_model "typical/mixer-amp-120-4zone" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -235,7 +235,7 @@ amplifier_model "typical/mixer-amp-120-4zone" {
     quantity    = 2
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -245,7 +245,7 @@ amplifier_model "typical/mixer-amp-120-4zone" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -279,7 +279,7 @@ amplifier_model "typical/mixer-amp-240-4zone" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -293,7 +293,7 @@ amplifier_model "typical/mixer-amp-240-4zone" {
     quantity    = 2
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -303,7 +303,7 @@ amplifier_model "typical/mixer-amp-240-4zone" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -343,7 +343,7 @@ amplifier_model "typical/mixer-amp-360-6zone" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -366,7 +366,7 @@ amplifier_model "typical/mixer-amp-360-6zone" {
   }
   input "Alert" { # for a message store or bell: its own signal silences the rest
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "10 kohm"
     balanced    = true
     connectors  = ["screw terminals"]
@@ -378,7 +378,7 @@ amplifier_model "typical/mixer-amp-360-6zone" {
     quantity    = 3
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -388,7 +388,7 @@ amplifier_model "typical/mixer-amp-360-6zone" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -428,7 +428,7 @@ amplifier_model "typical/mixer-amp-480-5zone" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -440,7 +440,7 @@ amplifier_model "typical/mixer-amp-480-5zone" {
   }
   input "Alert" { # for a message store or bell: its own signal silences the rest
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "10 kohm"
     balanced    = true
     connectors  = ["screw terminals"]
@@ -452,7 +452,7 @@ amplifier_model "typical/mixer-amp-480-5zone" {
     quantity    = 3
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -462,7 +462,7 @@ amplifier_model "typical/mixer-amp-480-5zone" {
   input "Aux" {
     quantity    = 3
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -504,7 +504,7 @@ amplifier_model "typical/mixer-amp-35-25v" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["screw terminals", "XLR 3"]
@@ -516,7 +516,7 @@ amplifier_model "typical/mixer-amp-35-25v" {
   }
   input "Mic 2" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -525,7 +525,7 @@ amplifier_model "typical/mixer-amp-35-25v" {
   }
   input "Aux" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -561,7 +561,7 @@ amplifier_model "typical/mixer-amp-60-70v" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["screw terminals", "XLR 3"]
@@ -584,7 +584,7 @@ amplifier_model "typical/mixer-amp-60-70v" {
   }
   input "Mic 2" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -593,7 +593,7 @@ amplifier_model "typical/mixer-amp-60-70v" {
   }
   input "Aux" {
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -629,7 +629,7 @@ amplifier_model "typical/mixer-amp-100-70v" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["screw terminals", "XLR 3"]
@@ -654,7 +654,7 @@ amplifier_model "typical/mixer-amp-100-70v" {
     quantity    = 2
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -664,7 +664,7 @@ amplifier_model "typical/mixer-amp-100-70v" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []

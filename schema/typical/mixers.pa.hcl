@@ -14,7 +14,7 @@ mixer_model "typical/pre-mixer-6" {
   }
   input "Mic 1" {
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["DIN 5", "XLR 3"]
@@ -27,7 +27,7 @@ mixer_model "typical/pre-mixer-6" {
     quantity    = 3
     first       = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -37,7 +37,7 @@ mixer_model "typical/pre-mixer-6" {
   input "Aux" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -80,7 +80,7 @@ mixer_model "typical/pre-mixer-8-4zone" {
   input "Mic" {
     quantity    = 3
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["XLR 3"]
@@ -90,7 +90,7 @@ mixer_model "typical/pre-mixer-8-4zone" {
   input "Aux" {
     quantity    = 3
     takes       = "line"
-    sensitivity = "-12 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "22 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -131,7 +131,7 @@ mixer_model "typical/matrix-8x8" {
   input "Mic" {
     quantity    = 2
     takes       = "microphone"
-    sensitivity = "-56 dBV"
+    sensitivity = "-60 dBV"
     impedance   = "2 kohm"
     balanced    = true
     connectors  = ["pluggable terminals 3"]
@@ -141,7 +141,7 @@ mixer_model "typical/matrix-8x8" {
   input "Music" {
     quantity    = 4
     takes       = "line"
-    sensitivity = "-10 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "10 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
@@ -187,7 +187,7 @@ mixer_model "typical/matrix-16-standby" {
   input "Music" {
     quantity    = 2
     takes       = "line"
-    sensitivity = "-10 dBV"
+    sensitivity = "-16 dBV"
     impedance   = "10 kohm"
     connectors  = ["RCA pair"]
     triggers    = []
