@@ -18,7 +18,7 @@ var FireCable = &check.Check{
 		"and takes with it every loudspeaker of its line, in rooms that are not burning too.",
 	How:   "Only where the duty of the system includes emergencies. Compares how long each cable of a line is stated to work in a fire with the time wanted.",
 	Basis: "30 min: the standard grade of fire-resistant cable in BS 5839 (EN 50200 class PH 30), from memory; its enhanced grade is 120 min, and other codes ask for other times",
-	Blind: "Fixings, joints, boxes and loudspeakers have to last as long and are not looked at. Where local rules accept another protection (a route outside the fire area, enclosure, lines interleaved), agree it and state it as a deviation. " + localRules,
+	Blind: "Fixings, joints, boxes and loudspeakers have to last as long and are not looked at. Where local rules accept another protection (a route outside the fire area, enclosure, lines interleaved), agree it and state it as a deviation.",
 	Params: []check.Param{
 		{Name: "least_time", Doc: "how long the cable has to work in a fire", Unit: check.Minute, Default: 30, Low: 1, High: 240},
 	},

@@ -21,7 +21,7 @@ var LineRedundancy = &check.Check{
 		"The largest share may be half of them, rounded up. Equal spaces written as one (alike) are filled in walking order.",
 	Basis: redundancyBasis + "; codes for it differ in where they ask for interleaved lines",
 	Blind: "A space with one loudspeaker has nothing to share out and passes. Amplifiers that a spare one takes over from, monitoring and what half the loudspeakers sound like are not looked at, " +
-		"nor is which loudspeakers are on which line: every second one is meant. Old equipment that is not spelled out is not counted. " + localRules,
+		"nor is which loudspeakers are on which line: every second one is meant. Old equipment that is not spelled out is not counted.",
 	Severity: check.Warning,
 	Cautions: []string{localRules},
 	Failing: check.Example{

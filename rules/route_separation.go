@@ -25,7 +25,7 @@ var RouteSeparation = &check.Check{
 		"Data beside lines above 50 V: the same, or Class 2 and 3 wiring under US rules. Microphone cable: a barrier or 50 mm. Emergency lighting: a barrier.",
 	Basis: "US: NEC 725.136 and 700.10(B), from memory; elsewhere Band I and Band II as in BS 7671 528.1 and BS 5266, from memory; microphone cable: common practice, no published source",
 	Blind: "It knows what the design says of the way, not the way itself: crossings, ceiling voids and racks are to be looked at on site. What a line shares with other loudspeaker lines is not judged. " +
-		"Where nothing is said of a line, the safety block counts (mains_separated), and without it the job has one open answer. " + codesFirst,
+		"Where nothing is said of a line, the safety block counts (mains_separated), and without it the job has one open answer.",
 	Severity: check.Error,
 	Cautions: []string{codesFirst},
 	Failing: check.Example{

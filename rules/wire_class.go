@@ -24,7 +24,7 @@ var WireClass = &check.Check{
 		"Whether the void carries air is asked only where it matters: behind suspended ceilings and ceiling loudspeakers, when the cable is no plenum cable.",
 	Basis: "NEC (2020) 640.9(C), 725.46, 725.130, 725.135, 725.154 and 300.22(C), from memory",
 	Blind: "Risers, cable of limited use (X), splices and their boxes, supports, abandoned cable and the insulation of Class 1 conductors (600 V) are not looked at; nor are voids of spaces that the line only passes through, " +
-		"and whether a raceway is of metal. Canada has markings of its own (FT4, FT6) and is not judged. " + codesFirst,
+		"and whether a raceway is of metal. Canada has markings of its own (FT4, FT6) and is not judged.",
 	Severity: check.Error,
 	Cautions: []string{codesFirst},
 	Failing: check.Example{
