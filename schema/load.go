@@ -181,7 +181,7 @@ func readBounded(name string) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	defer f.Close()
+	defer func() { _ = f.Close() }() // it was only read
 	info, err := f.Stat()
 	if err != nil {
 		return nil, err

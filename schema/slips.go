@@ -97,7 +97,8 @@ func newMender(file *source.File) *mender {
 }
 
 func (m *mender) span(start, end int) source.Span {
-	return source.Span{File: m.file, Start: int32(start), End: int32(max(start, end))}
+	start = min(start, len(m.text))
+	return source.Span{File: m.file, Start: int32(start), End: int32(min(max(start, end), len(m.text)))}
 }
 
 func (m *mender) say(start, end int, found, expected, nearest string) {
