@@ -185,7 +185,7 @@ func tooMuchInHand(r *check.Report, st *analysis.Stage, name string) bool {
 	}
 	if st.Feed != nil {
 		if to := inputInstead(st.Feed, inRange(r)); to != nil {
-			a.Remedy(check.Computed, fmt.Sprintf("Or plug %s into %s, which is free: %s are in hand there.", name, to.Name(), pluggedInstead(st.Feed, to).Stage().InHand.Value), plugInto(st.Feed, to))
+			a.Remedy(check.Computed, fmt.Sprintf("Plug %s into %s, which is free: %s are in hand there.", name, to.Name(), pluggedInstead(st.Feed, to).Stage().InHand.Value), plugInto(st.Feed, to))
 		}
 	}
 	return true

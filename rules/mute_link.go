@@ -120,22 +120,11 @@ func muteLink(r *check.Report, m *analysis.MuteLink) {
 
 // sequence shows what happens, in the order in which it happens.
 func sequence(a *check.Answer, m *analysis.MuteLink) {
-	step := func(name, value string) {
-		if value != "" {
-			a.Evidence(check.Evidence{Name: name, Value: value})
+	for _, step := range m.Sequence() {
+		if step.Says != "" {
+			a.Evidence(check.Stated(step.What, step.Says))
 		}
 	}
-	step("trigger", m.Part.Name)
-	step("contact", m.Part.Contact.V)
-	if m.Input != nil && m.Input.Part != nil {
-		step("terminals", m.Input.Name())
-	}
-	step("silenced", mutedNames(m))
-	if m.Part.Latching.Set() {
-		step("holds until reset", map[bool]string{true: "yes", false: "no"}[m.Part.Latching.V])
-	}
-	step("restored by", m.Part.RestoredBy.V)
-	step("tested", m.Part.Tested.V)
 	for _, relying := range m.Relying {
 		spaceLevels(a, relying)
 	}
@@ -150,20 +139,9 @@ func spaceLevels(a *check.Answer, relying *analysis.Relying) {
 
 // mutedNames is what the link is said to silence.
 func mutedNames(m *analysis.MuteLink) string {
-	mutes := m.Part.Mutes
-	switch {
-	case mutes.All && len(m.Silences) > 0:
-		names := make([]string, len(m.Silences))
-		for n, c := range m.Silences {
-			names[n] = c.Of.Part.Name
-		}
-		return "all: " + listed(names)
-	case mutes.All:
+	names := m.Named()
+	if m.Part.Mutes.All && len(names) == 0 {
 		return "all sources"
-	}
-	names := make([]string, len(mutes.Names))
-	for n, v := range mutes.Names {
-		names[n] = v.V
 	}
 	return listed(names)
 }
@@ -215,9 +193,9 @@ func muteUnsafe(r *check.Report, m *analysis.MuteLink) *check.Answer {
 		edits = append(edits, setInput(i, i.Part.MutesOn.Span, "mutes_on", strconv.Quote("open")))
 	}
 	a.Remedy(check.Computed, "Use a contact that opens in alarm, on terminals that silence while open: a lost link then silences too.", edits...)
-	a.Remedy(check.Computed, "Or have the link watched, by the panel or by the unit, with a fault signal.", check.Write(&m.Part.Part, m.Part.Monitored.Span, "monitored", "true"))
+	a.Remedy(check.Computed, "Have the link watched, by the panel or by the unit, with a fault signal.", check.Write(&m.Part.Part, m.Part.Monitored.Span, "monitored", "true"))
 	if m.LooseJoint {
-		a.Remedy(check.Advice, "Either way join it in a fixed box with a strain relief.")
+		a.Remedy(check.Advice, "Join it in a fixed box with a strain relief.")
 	}
 	return a
 }

@@ -22,7 +22,7 @@ var PageRouting = &check.Check{
 		"without keys somebody sets switches. Then compares how many destinations the desk can choose with how many there are. Units whose signal comes back to them are found on the way.",
 	Basis: "common practice, no published source",
 	Blind: "What a unit can do is taken from its routing and its switched outputs. Who may page where, what happens when two page at once, and whether a page opens a zone that is switched off " +
-		"are matters of the unit's settings. Spaces that share a line cannot be told apart by any desk, which is no promise broken.",
+		"are matters of the unit's settings. Whether a signal comes back stays open where a unit's routing is not stated. Spaces that share a line cannot be told apart by any desk, which is no promise broken.",
 	Severity: check.Error,
 	Cautions: []string{"Page every line on its own before handover, and all of them together."},
 	Failing: check.Example{
@@ -203,7 +203,7 @@ func nothingParts(r *check.Report, src *analysis.Source, sel *analysis.Selecting
 		}
 	}
 	a.Remedy(check.Advice, "Choose a unit with a switched output for each line, or one that sends any input to any output, and a desk with keys for them.")
-	a.Remedy(check.Computed, "Or let it page all of its lines together.", check.Write(&src.Part.Part, src.Part.Selectable.Span, "selectable", "false"))
+	a.Remedy(check.Computed, "Let it page all of its lines together.", check.Write(&src.Part.Part, src.Part.Selectable.Span, "selectable", "false"))
 }
 
 // keysShort answers for a desk whose keys do not do it: too few, or on an input
@@ -254,12 +254,24 @@ func signalLoops(r *check.Report, u *analysis.Unit) {
 			continue
 		}
 		severity, says := check.Warning, "it howls or swings up as soon as the levels allow it"
+		var unsaid []analysis.Missing
 		for _, of := range loop {
-			if of.Part.Routing.V == "any input to any output" {
+			switch routing := of.Part.Routing; {
+			case !routing.Set():
+				unsaid = append(unsaid, analysis.Missing{What: "routing", Part: of.Named(), Where: of.Part.Header, Write: `routing = "one programme, all lines"`})
+			case routing.V == "any input to any output", routing.V == "fixed":
 				severity, says = check.Note, fmt.Sprintf("see that %s never sends it back there", of.Part.Name)
 			}
 		}
-		a := r.Fail(severity, fmt.Sprintf("The signal of %s comes back to where it was: %s.", unitNames(loop), says)).Key("loop through " + unitNames(loop))
+		key := "loop through " + unitNames(loop)
+		if len(unsaid) > 0 && severity == check.Warning {
+			a := r.Open(fmt.Sprintf("Whether the signal of %s comes back to where it was cannot be told.", unitNames(loop)), unsaid...).Key(key)
+			for _, l := range analysis.Returning(loop) {
+				a.At(linkedAt(l))
+			}
+			continue
+		}
+		a := r.Fail(severity, fmt.Sprintf("The signal of %s comes back to where it was: %s.", unitNames(loop), says)).Key(key)
 		for k, l := range analysis.Returning(loop) {
 			if k == 0 {
 				a.At(linkedAt(l))

@@ -155,7 +155,7 @@ func sourceLoading(r *check.Report, d *analysis.Driving, name, key string, place
 		return
 	}
 	a.Remedy(check.Computed, fmt.Sprintf("Put a distribution amplifier between %s and the %d inputs: each then has an output of its own, switched off or not.", name, len(d.Inputs)))
-	a.Remedy(check.Computed, fmt.Sprintf("Or bring the inputs to %s or more each, by transformers or other inputs.", quantity.Resistance(own*limit.Value*float64(len(d.Inputs)))))
+	a.Remedy(check.Computed, fmt.Sprintf("Bring the inputs to %s or more each, by transformers or other inputs.", quantity.Resistance(own*limit.Value*float64(len(d.Inputs)))))
 }
 
 func loadingEvidence(a *check.Answer, d *analysis.Driving, ratio float64, limit check.Limit) {

@@ -41,6 +41,54 @@ const (
 	ContactOpposite                     // alarm lets the sound through, and all else silences
 )
 
+// SequenceStep is one thing that happens, or is known, when an alarm comes; Says
+// is empty where the design does not say.
+type SequenceStep struct{ What, Says string }
+
+// Sequence is what happens in alarm, in the order in which it does: what a fire
+// authority asks for in writing.
+func (m *MuteLink) Sequence() []SequenceStep {
+	terminals, holds := "", ""
+	switch {
+	case m.Input != nil && m.Input.Part != nil:
+		terminals = m.Input.Name()
+	case m.Input != nil:
+		terminals = m.Input.Unit.Part.Name
+	}
+	if m.Part.Latching.Set() {
+		holds = map[bool]string{true: "yes", false: "no"}[m.Part.Latching.V]
+	}
+	silenced := strings.Join(m.Named(), ", ")
+	if m.Part.Mutes.All {
+		silenced = strings.TrimSuffix("all sources: "+silenced, ": ")
+	}
+	return []SequenceStep{
+		{"trigger", m.Part.Name},
+		{"contact", m.Part.Contact.V},
+		{"terminals", terminals},
+		{"silenced", silenced},
+		{"holds until reset", holds},
+		{"restored by", m.Part.RestoredBy.V},
+		{"tested", m.Part.Tested.V},
+	}
+}
+
+// Named gives the names of the sources the link is to silence: of all that are
+// heard somewhere, where it says "all".
+func (m *MuteLink) Named() []string {
+	var names []string
+	if m.Part.Mutes.All {
+		for _, c := range m.Silences {
+			names = append(names, c.Of.Part.Name)
+		}
+		return names
+	}
+	for _, n := range m.Part.Mutes.Names {
+		names = append(names, n.V)
+	}
+	return names
+}
+
 // Relying is a space with a programme of its own that speech has to overcome.
 type Relying struct {
 	Space *schema.Space
@@ -54,11 +102,11 @@ func (s *System) MuteLinks() []*MuteLink {
 	var all []*MuteLink
 	for _, part := range s.Design.MuteLinks {
 		m := &MuteLink{Part: part, FailsSafe: part.Contact.V == opensInAlarm, LooseJoint: saysOneOf(part.Joint.V, looseWords)}
-		for _, text := range []schema.Value[string]{part.Input, part.Joint} {
-			if saysOneOf(text.V, mainsWords) {
-				m.Mains = text
-				break
-			}
+		switch {
+		case saysOneOf(part.Input.V, []string{"mains"}): // nobody calls audio terminals so
+			m.Mains = part.Input
+		case saysOneOf(part.Joint.V, mainsWords):
+			m.Mains = part.Joint
 		}
 		for _, u := range s.Units {
 			if u.Part == part.UnitPart {
@@ -86,7 +134,7 @@ const opensInAlarm = "opens in alarm"
 // supply: the text is free, so that only what is plain counts.
 var (
 	looseWords = []string{"push-in", "push in", "push-fit", "plug", "unclamped", "loose", "wheels", "mobile rack"}
-	mainsWords = []string{"mains", "breaker", "contactor", "cuts power", "cuts the power", "power supply", "socket outlet"}
+	mainsWords = []string{"cuts mains", "cuts the mains", "cuts power", "cuts the power", "switches mains", "switches the mains", "mains of the", "mains relay", "contactor"}
 )
 
 func saysOneOf(text string, words []string) bool {

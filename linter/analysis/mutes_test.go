@@ -69,8 +69,9 @@ func TestMuteLinks(t *testing.T) {
 				link(`into = "Desk"`, `input = "Mute"`, `mutes = "all"`),
 			"Player silent; Local heard on Hall; untold",
 		},
-		"words of the joint": {rack(whole) + with(`joint = "push-in plug"`), "untold; loose"},
-		"words of the mains": {rack(whole) + with(`joint = "contactor in the mixer's mains"`), "untold; mains"},
+		"words of the joint":   {rack(whole) + with(`joint = "push-in plug"`), "untold; loose"},
+		"a box near the mains": {rack(whole) + with(`joint = "fixed box beside the mains panel"`), "untold"},
+		"words of the mains":   {rack(whole) + with(`joint = "contactor in the mixer's mains"`), "untold; mains"},
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {

@@ -113,7 +113,7 @@ func (s Subject) String() string {
 type Evidence struct {
 	Name   string  // "load"
 	Value  string  // as printed, with unit: "51 W"
-	Number float64 // the same as a number in Unit
+	Number float64 // the same as a number in Unit; not a number where it is words
 	Unit   string
 	Sum    string         // the arithmetic, "" when there is none
 	From   []schema.Place // the inputs that made it

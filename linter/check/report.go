@@ -1,6 +1,8 @@
 package check
 
 import (
+	"math"
+
 	"loudlint/linter/analysis"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
@@ -141,6 +143,11 @@ func Plainly[Q interface {
 	String() string
 }](name string, q Q, from ...schema.Place) Evidence {
 	return Evidence{Name: name, Value: q.String(), Number: float64(q), Unit: unitOf(any(q)), From: from}
+}
+
+// Stated makes evidence of what the design says in words.
+func Stated(name, value string) Evidence {
+	return Evidence{Name: name, Value: value, Number: math.NaN()}
 }
 
 // Number makes evidence of a bare number, with the unit it is in.

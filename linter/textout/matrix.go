@@ -91,8 +91,28 @@ func (p *page) matrices(s *analysis.System) {
 		p.row(mark[0])
 	}
 	p.line()
+	for _, m := range s.MuteLinks() {
+		p.sequence(m)
+	}
 	p.say("This follows from what the design says. Try every source against every other on site.")
 	p.sentence()
+}
+
+// sequence writes what happens when an alarm comes.
+func (p *page) sequence(m *analysis.MuteLink) {
+	p.heading("In alarm: "+m.Part.Name, Head, placeOf(m.Part.Header))
+	p.line()
+	for _, step := range m.Sequence() {
+		says := step.Says
+		if says == "" {
+			says = "not stated"
+		}
+		p.say(step.What)
+		p.join(":")
+		p.say(says)
+		p.row("")
+	}
+	p.line()
 }
 
 // speakerOf works out the marks of one row.

@@ -39,7 +39,7 @@ music "Player" {
 mute_link "Fire panel" {
   into        = "Rack"
   input       = "Mute"
-  contact     = "closes in alarm" # expect mute-link fail warning: Fire panel closes in alarm, and nothing watches the link: one tug at its joint (push-fit plug, unclamped, on a mobile rack) disables it unnoticed. && Use a contact that opens in alarm && join it in a fixed box with a strain relief
+  contact     = "closes in alarm" # expect mute-link fail warning: Fire panel closes in alarm, and nothing watches the link: one tug at its joint (push-fit plug, unclamped, on a mobile rack) disables it unnoticed. && Use a contact that opens in alarm && Join it in a fixed box with a strain relief
   mutes       = "all"
   latching    = true
   restored_by = "panel reset"

@@ -32,6 +32,6 @@ music "Player" {
 }
 message "Chimes" {
   into  = "Rack"
-  input = "Mic/line 2" # expect fail warning: with 57.78 dB more && 4 dBu, 1.782 dBV − (-56 dBV) = 57.78 dB && Put a pad of 30 dB before && plug Chimes into Aux of Rack, which is free: 21.78 dB are in hand there
+  input = "Mic/line 2" # expect fail warning: with 57.78 dB more && 4 dBu, 1.782 dBV − (-56 dBV) = 57.78 dB && Put a pad of 30 dB before && Plug Chimes into Aux of Rack, which is free: 21.78 dB are in hand there
   level = "+4 dBu"
 }

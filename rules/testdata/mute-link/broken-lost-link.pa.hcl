@@ -21,7 +21,7 @@ music "Player" {
 mute_link "Fire panel" {
   into        = "Rack"
   input       = "Fire mute"
-  contact     = "closes in alarm" # expect fail warning: Fire panel closes in alarm, and nothing watches the link: one tug at its joint (push-in plug on a mobile rack) disables it unnoticed. && Use a contact that opens in alarm && have the link watched && join it in a fixed box with a strain relief && silenced all: Player && holds until reset no
+  contact     = "closes in alarm" # expect fail warning: Fire panel closes in alarm, and nothing watches the link: one tug at its joint (push-in plug on a mobile rack) disables it unnoticed. && Use a contact that opens in alarm && Have the link watched && Join it in a fixed box with a strain relief && silenced all sources: Player && holds until reset no
   mutes       = "all"
   latching    = false # expect fail warning: Fire panel does not hold: the sound comes back by itself
   restored_by = "panel reset"

@@ -49,7 +49,7 @@ message "General call" {
   into  = "Matrix"
   input = "Urgent"
 }
-mute_link "Fire panel" { # expect pass: Fire panel silences Player and Reception until reset, and so does a lost link. && trigger Fire panel && contact opens in alarm && terminals Mute 1 of Matrix && silenced Player and Reception && holds until reset yes && restored by panel reset && tested with the panel, 2026-04-02 && 95 dBA + 10 dB = 105 dBA
+mute_link "Fire panel" { # expect pass: Fire panel silences Player and Reception until reset, and so does a lost link. && trigger Fire panel && contact opens in alarm && terminals Mute 1 of Matrix && silenced Player, Reception && holds until reset yes && restored by panel reset && tested with the panel, 2026-04-02 && 95 dBA + 10 dB = 105 dBA
   into        = "Matrix"
   input       = "Mute 1"
   contact     = "opens in alarm"

@@ -1,6 +1,7 @@
 # The mixer's recording output comes back through the second mixer; a matrix may
 # have the same, and then it is a matter of how it is set.
 mixer "Desk" {
+  routing = "one programme, all lines"
   send "Main" {
     into  = "Amp"
     input = "Line in"
@@ -11,6 +12,7 @@ mixer "Desk" {
   }
 }
 mixer "Second" {
+  routing = "one programme, all lines"
   send "Main" {
     into  = "Desk"
     input = "Line 2" # expect fail warning: The signal of Desk and Second comes back to where it was: it howls or swings up

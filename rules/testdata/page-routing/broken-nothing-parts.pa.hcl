@@ -22,5 +22,5 @@ microphone "Reception" {
   into       = "Rack"
   input      = "Desk"
   lines      = "all"
-  selectable = true # expect fail error: Reception is to page some lines without the others, and nothing on the way parts Floor 1 and Floor 2. && a switched output for each line && let it page all of its lines together
+  selectable = true # expect fail error: Reception is to page some lines without the others, and nothing on the way parts Floor 1 and Floor 2. && a switched output for each line && Let it page all of its lines together
 }

@@ -1,4 +1,5 @@
-# What the amplifier can send where, and what a desk can choose at its input.
+# What the amplifier can send where, what a desk can choose at its input, and
+# whether what one mixer sends another comes back.
 amplifier "Rack" {
   rated_power = "120 W"
   output "Zone" {
@@ -48,4 +49,17 @@ microphone "Porter" {
   into       = "Second"
   input      = "Desk"
   selectable = true # expect open: What Porter can choose at Desk of Second cannot be told. && what a desk on it can choose of input "Desk"
+}
+mixer "Room A" {
+  send "Link" {
+    into  = "Room B"
+    input = "Link"
+  }
+}
+mixer "Room B" {
+  routing = "one programme, all lines"
+  send "Link" {
+    into  = "Room A"
+    input = "Link" # expect open: Whether the signal of Room A and Room B comes back to where it was cannot be told. && routing of mixer "Room A"
+  }
 }

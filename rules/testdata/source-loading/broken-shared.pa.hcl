@@ -31,7 +31,7 @@ amplifier "Amp 2" {
 music "Portable rack" {
   impedance = "600 ohm"
   into      = "Mixer 1"
-  input     = "Aux" # expect fail warning: Portable rack has 600 ohm and sees 3.333 kohm at Aux of Mixer 1, Aux of Mixer 2 and Aux of Mixer 3: 5.56 times its own impedance, and 1.438 dB is lost && 1 / (1 / 10 kohm + 1 / 10 kohm + 1 / 10 kohm) = 3.333 kohm && at least 10 times its own impedance, 6 kohm && Put a distribution amplifier between && bring the inputs to 18 kohm or more each
+  input     = "Aux" # expect fail warning: Portable rack has 600 ohm and sees 3.333 kohm at Aux of Mixer 1, Aux of Mixer 2 and Aux of Mixer 3: 5.56 times its own impedance, and 1.438 dB is lost && 1 / (1 / 10 kohm + 1 / 10 kohm + 1 / 10 kohm) = 3.333 kohm && at least 10 times its own impedance, 6 kohm && Put a distribution amplifier between && Bring the inputs to 18 kohm or more each
   also {
     into  = "Mixer 2"
     input = "Aux"
