@@ -102,6 +102,11 @@ func Judge(design *schema.Design, options Options) *Judged {
 		runs = append(runs, &check.Run{Check: p.check, System: j.System, Limits: p.limits})
 	}
 	parallel.Do(len(runs), options.Workers, func(i int) { runs[i].Check.Judge(runs[i]) })
+	total := 0
+	for _, r := range runs {
+		total += len(r.Outcomes)
+	}
+	j.Outcomes = make([]check.Outcome, 0, total) // outcomes are large: growing would copy them again and again
 	for i, p := range active(plan) {
 		for k := range runs[i].Outcomes {
 			o := &runs[i].Outcomes[k]

@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"slices"
 
 	"loudlint/linter/analysis"
 	"loudlint/schema"
@@ -9,6 +10,10 @@ import (
 
 // Subjects of the parts of a system. The loops over parts are here; a check
 // judges one.
+
+// expect makes room for the answers about n subjects: outcomes are large, and a
+// list that grows is copied again and again.
+func (run *Run) expect(n int) { run.Outcomes = slices.Grow(run.Outcomes, n) }
 
 func ask(run *Run, s Subject, judge func(*Report)) {
 	r := &Report{run: run, subject: s}
@@ -55,6 +60,7 @@ func EachOutput(judge func(*Report, *analysis.Output)) Judge {
 // EachLine asks it of every line.
 func EachLine(judge func(*Report, *analysis.Line)) Judge {
 	return func(run *Run) {
+		run.expect(len(run.System.Lines))
 		for _, l := range run.System.Lines {
 			ask(run, LineSubject(l), func(r *Report) { judge(r, l) })
 		}
@@ -64,6 +70,11 @@ func EachLine(judge func(*Report, *analysis.Line)) Judge {
 // EachRun asks it of every loudspeaker block of every line.
 func EachRun(judge func(*Report, *analysis.Run)) Judge {
 	return func(run *Run) {
+		total := 0
+		for _, l := range run.System.Lines {
+			total += len(l.Runs)
+		}
+		run.expect(total)
 		for _, l := range run.System.Lines {
 			for _, s := range l.Runs {
 				ask(run, RunSubject(s), func(r *Report) { judge(r, s) })
