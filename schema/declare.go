@@ -599,10 +599,11 @@ func (b *block[T]) decodeHeader(d *decoder, part *Part, hb *hclsyntax.Block) {
 }
 
 func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header source.Span) {
+	var meant []string // attributes that were written with another name
 	for _, a := range d.inOrder(body.Attributes) {
 		i, ok := b.index[a.Name]
 		if !ok {
-			d.unknownAttribute(a.Name, d.span(a.NameRange), b.name, b.attributeNames(), b.childNames(), b.notModelled)
+			meant = append(meant, d.unknownAttribute(a.Name, d.span(a.NameRange), b.name, b.attributeNames(), b.childNames(), b.notModelled))
 			continue
 		}
 		if d.spoilt(a.Expr) {
@@ -612,7 +613,7 @@ func (b *block[T]) decodeBody(d *decoder, t *T, body *hclsyntax.Body, header sou
 	}
 	for _, i := range b.needed {
 		a := &b.attributes[i]
-		if _, ok := body.Attributes[a.name]; !ok {
+		if _, ok := body.Attributes[a.name]; !ok && !slices.Contains(meant, a.name) {
 			d.refuse(header, fmt.Sprintf("This %s has no %s.", b.name, a.name), "It needs one.", a.name+" = "+a.example)
 		}
 	}
@@ -675,26 +676,28 @@ func inherit[T any](attributes []attribute[T], to, from *T, skip ...string) []Ov
 	return overrides
 }
 
-// unknownAttribute says that a block of the kind `in` has no such attribute.
-func (d *decoder) unknownAttribute(name string, span source.Span, in string, attributes, children []string, refused map[string]string) {
+// unknownAttribute says that a block of the kind `in` has no such attribute. It
+// gives the one that may be meant.
+func (d *decoder) unknownAttribute(name string, span source.Span, in string, attributes, children []string, refused map[string]string) (near string) {
 	if d.full() {
-		return
+		return ""
 	}
 	if reason, ok := refused[name]; ok {
 		d.refuse(span, fmt.Sprintf("%s is not modelled.", name), reason, "")
-		return
+		return ""
 	}
 	if slices.Contains(children, name) {
 		d.refuse(span, fmt.Sprintf("%s begins a block and takes no value.", name), "Leave out the equals sign.", name+" {")
-		return
+		return ""
 	}
-	expected, near := "", ""
+	expected := ""
 	if places := d.dialect.blocksWith(name); len(places) > 0 {
 		expected = fmt.Sprintf("%s stands in: %s.", name, strings.Join(places, ", "))
 	} else if near = nearest(name, attributes); near == "" {
 		expected = fmt.Sprintf("%s can say: %s.", capital(withArticle(in)), strings.Join(attributes, ", "))
 	}
 	d.refuse(span, fmt.Sprintf("%s has no %q.", capital(withArticle(in)), name), expected, near)
+	return near
 }
 
 // kinds lists the kinds of block that stand inside others.

@@ -8,8 +8,13 @@
 // it (that is rules). Anything above it may import it; it imports only its own
 // subpackages.
 //
-// The way through the package: load.go finds files, parse.go turns their bytes
-// into syntax, decode.go turns syntax into the structs of units.go, lines.go,
-// sources.go and job.go by the declarations of dialect*.go, resolve*.go follows
-// names, models, runs and "like". slips.go explains a text the parser refused.
+// The way through the package: load.go finds files, bound.go refuses what would
+// take the parser too far, parse.go turns bytes into syntax, decode.go turns
+// syntax into the structs of units.go, lines.go, sources.go and job.go by the
+// declarations of dialect*.go, resolve*.go follows names, models, runs and
+// "like". The language reference (README.md) is made from the same declarations.
+//
+// A text that the parser refused takes a turn: slips*.go reads it anew, line by
+// line, finds every usual slip and mends it in a copy (mend.go), so that the rest
+// of the file is decoded too and all problems are told in one run.
 package schema

@@ -31,7 +31,7 @@ func (p Problem) String() string {
 		parts = append(parts, p.Expected)
 	}
 	if p.Nearest != "" {
-		parts = append(parts, "Did you mean "+p.Nearest+"?")
+		parts = append(parts, "Did you mean "+strings.Join(strings.Fields(p.Nearest), " ")+"?")
 	}
 	return strings.Join(parts, " ")
 }

@@ -745,10 +745,32 @@ func (m *mender) beginsBesideBrace() {
 	if len(b.inside) == 0 {
 		return
 	}
+	if last := b.inside[len(b.inside)-1].end; len(b.inside) == 1 && m.missing > 0 && m.endsHere(b.inset) {
+		m.say(b.header.start, b.header.end, fmt.Sprintf("This %s is not closed.", b.kind), "A block on one line ends with a } on that line.", strings.TrimSpace(seen(m.text[b.header.start:last]))+" }")
+		m.replace(last, last, " }")
+		m.open = m.open[:len(m.open)-1]
+		m.missing--
+		return
+	}
 	first := b.inside[0]
 	m.say(first.start, first.end, "The first value of this block stands on the line of its opening brace.", "Nothing but a comment stands after the opening brace of a block over several lines.", "")
 	m.replace(b.brace, b.brace, "\n")
 	b.inside = nil
+}
+
+// endsHere tells that what comes after this line stands so far out that it is no
+// part of a block that begins as far in as said.
+func (m *mender) endsHere(inset int) bool {
+	s := slipScanner{text: m.text, at: m.line[len(m.line)-1].end}
+	for {
+		t := s.next()
+		if t.kind == slipNewline || t.kind == slipComment {
+			continue
+		}
+		next := m.inset(t.start)
+		closes := t.kind == slipSign && string(m.text[t.start:t.end]) == "}"
+		return t.kind == slipEnd || next < inset || next == inset && !closes
+	}
 }
 
 // header reads the first line of a block.
