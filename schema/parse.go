@@ -16,6 +16,7 @@ type hclBlock = hclsyntax.Block
 
 // fragment is what one file holds before names are followed.
 type fragment struct {
+	used       bool // the file is used by another
 	file       *source.File
 	problems   []Problem
 	partial    bool          // names that the file holds may be missing here
@@ -67,7 +68,7 @@ func (s *syntax) decoder() *decoder {
 // readFragment decodes a parsed file. A used file holds models, criteria and
 // uses only.
 func readFragment(s syntax, givens *givenNames, used bool) *fragment {
-	f := &fragment{file: s.file, problems: s.problems, partial: s.partial}
+	f := &fragment{file: s.file, problems: s.problems, partial: s.partial, used: used}
 	if s.body == nil {
 		return f
 	}

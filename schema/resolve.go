@@ -76,7 +76,11 @@ func (r *resolver) merge(fragments []*fragment) {
 		d.Supplies = append(d.Supplies, f.supplies...)
 		d.Items = append(d.Items, f.items...)
 		d.Deviations = append(d.Deviations, f.deviations...)
-		d.Criteria = append(d.Criteria, f.criteria...)
+		if f.used { // of two settings the later one counts: the design's own
+			d.Criteria = append(f.criteria, d.Criteria...)
+		} else {
+			d.Criteria = append(d.Criteria, f.criteria...)
+		}
 		d.Criterions = append(d.Criterions, f.criterions...)
 		d.Catalogue.add(&f.catalogue)
 	}
