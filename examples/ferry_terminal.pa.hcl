@@ -1,6 +1,6 @@
 # Gullmantle ferry terminal
 #
-# Two halls, a car lane and a long pier, on three amplifiers. The first draft of
+# Two halls, a car lane and a long pier, on two amplifiers. The first draft of
 # the design has eight faults that are met in practice, one of each kind. Run
 #
 #     loudlint check examples/ferry_terminal.pa.hcl
@@ -79,7 +79,7 @@ line "Departure hall" {
   output    = "Zone 1"
   cable     = "house/2 x 2.5 mm2"
   home_run  = "35 m"
-  loudspeaker "D" { # fault 4: 18 × 6 W here, and three zones more on the same channel
+  loudspeaker "D" { # fault 4: 18 × 6 W here, and two zones more on the same channel
     model    = "house/wall-10"
     quantity = 18
     tap      = "6 W"
