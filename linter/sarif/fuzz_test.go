@@ -24,6 +24,7 @@ func FuzzWrite(f *testing.F) {
 	f.Add("loudlint:typical/x", []byte("\n\n"), "\u2028", "a\nb", "C:/", uint64(5))
 	f.Add("C:/x/y.pa.hcl", []byte("x"), "..", "://", "C:", uint64(6))
 	f.Add("//net/../x", []byte("x\r"), "%zz", "?", "//", uint64(7))
+	f.Add("//", []byte("x"), "", "", "", uint64(8))
 	f.Fuzz(func(t *testing.T, file string, text []byte, name, message, folder string, seed uint64) {
 		g := &generator{rand.New(rand.NewPCG(seed, 1)), []string{"", name, message, file, "a", "x.pa.hcl"}, []*source.File{
 			source.NewFile(file, text), source.NewFile("other/"+name, []byte(message)),

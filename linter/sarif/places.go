@@ -91,9 +91,15 @@ func (p *places) relative(name string, from folder) artifactLocation {
 }
 
 // relativeURI writes a path with forward slashes as a relative reference (RFC
-// 3986, section 4.2). A colon would make the front of it look like a scheme.
+// 3986, section 4.2). A colon would make the front of it look like a scheme, a
+// slash at the front like a path from the root: a name such as "//x" has one
+// even after its folder is cut off.
 func relativeURI(name string) string {
-	return strings.ReplaceAll((&url.URL{Path: name}).EscapedPath(), ":", "%3A")
+	uri := strings.ReplaceAll((&url.URL{Path: name}).EscapedPath(), ":", "%3A")
+	if strings.HasPrefix(uri, "/") {
+		return "." + uri
+	}
+	return uri
 }
 
 // index gives the place of a file among the run's artifacts.

@@ -92,8 +92,23 @@ func (f *File) Position(offset int) Position {
 	offset = max(0, min(offset, len(f.Text)))
 	starts := f.lineStarts()
 	line := sort.Search(len(starts), func(i int) bool { return starts[i] > offset })
-	before := f.Text[starts[line-1]:offset]
+	before := f.Text[starts[line-1]:f.characterStart(offset)]
 	return Position{Byte: offset, Line: line, Column: 1 + visibleLength(before), UTF16Column: 1 + utf16Length(before)}
+}
+
+// characterStart moves an offset inside the bytes of one encoded character to
+// its first: a place in the middle of one has the column of the character.
+func (f *File) characterStart(offset int) int {
+	for back := 1; back < utf8.UTFMax && back <= offset; back++ {
+		if !utf8.RuneStart(f.Text[offset-back]) {
+			continue
+		}
+		if _, size := utf8.DecodeRune(f.Text[offset-back:]); size > back {
+			return offset - back
+		}
+		break
+	}
+	return offset
 }
 
 func visibleLength(text []byte) int {

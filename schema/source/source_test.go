@@ -48,6 +48,18 @@ func TestPositions(t *testing.T) {
 	}
 }
 
+// A place inside the bytes of one character has the column of that character,
+// so that no span ends before it starts.
+func TestInsideCharacter(t *testing.T) {
+	t.Parallel()
+	f := NewFile("x", []byte("a𝄞=\x9d"))
+	for offset, want := range []int{1, 2, 2, 2, 2, 4, 5, 6} {
+		if got := f.Position(offset).UTF16Column; got != want {
+			t.Errorf("byte %d: UTF-16 column %d, not %d", offset, got, want)
+		}
+	}
+}
+
 // A byte order mark counts for nothing, as SARIF 2.1.0 demands in clause 3.30.
 func TestByteOrderMark(t *testing.T) {
 	t.Parallel()
