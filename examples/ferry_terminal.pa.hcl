@@ -181,4 +181,5 @@ safety {
   isolation       = "before work"
   mains_separated = true
   earthed         = true
+  work_at_height  = "mobile platform, two people"
 }

@@ -136,5 +136,6 @@ safety {
   isolation       = "before work"
   mains_separated = true
   earthed         = true
+  work_at_height  = "mobile platform, two people"
   fitted_by       = "licensed electrician"
 }

@@ -1,8 +1,10 @@
 package rules
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
@@ -19,12 +21,13 @@ const localRules = "Local codes and the judgement of licensed people come before
 var SafetyNotes = &check.Check{
 	ID:      "safety-notes",
 	Asks:    "Does what the design states about safe work agree with what it holds?",
-	Summary: "What is stated about safe work contradicts what the design holds, or an emergency system leaves it open who answers for it.",
+	Summary: "What is stated about safe work contradicts what the design holds or leaves out what it calls for, or an emergency system leaves it open who answers for it.",
 	Why: "Loudspeaker lines at 70 V and 100 V can give a dangerous shock at full output, mains is in every rack, loudspeakers hang over people's heads, " +
 		"and an emergency system that does not work can cost lives. Each caution is tied to the part that calls for it.",
-	How: "Looks at the voltage of the lines, the presence of mains equipment, heights, the level stated, and the duty; then compares with the safety block. " +
-		"It fails only where that block contradicts what the contents need, or where emergency duty lacks a statement it needs.",
-	Basis: "extra-low voltage ends at 50 V a.c. (IEC 61140); audio terminals above 71 V r.m.s. need instructions and marking, above 120 V r.m.s. no access " +
+	How: "Looks at the voltage of the loudspeaker outputs at full output (for a low-impedance one the square root of rated power times impedance), the presence of mains " +
+		"equipment, heights, the levels wanted, and the duty; then compares with the safety block. It fails where that block contradicts what the contents need, where it is " +
+		"written and leaves out something they call for (a note), and where emergency duty lacks a statement it needs. A design without the block states nothing: it gets the cautions.",
+	Basis: "extra-low voltage ends at 50 V a.c. (IEC 61140), touch in dry places at 25 V a.c. (IEC 60364-4-41); audio terminals above 71 V r.m.s. need instructions and marking, above 120 V r.m.s. no access " +
 		"(IEC 62368-1 Annex E, from memory; IEC 60065 9.1.1.1 names 120 V for professional apparatus); the rest is common practice, no published source",
 	Blind: "It knows what the text holds, not the site. It does not judge wiring rules, fixings, fire stopping or the competence of anyone. " + localRules,
 	Params: []check.Param{
@@ -54,7 +57,12 @@ line "Hall" {
   output    = "100 V"
   loudspeaker "H" { tap = "6 W" }
 }
-safety { line_terminals = "covered" }
+safety {
+  line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}
 `,
 	},
 	Judge: check.EachJob(safetyNotes),
@@ -68,54 +76,94 @@ func safetyNotes(r *check.Report, s *analysis.System) {
 	shock(r, s, stated)
 	mains(r, s, stated)
 	height(r, s, stated)
-	hearing(r, stated)
+	hearing(r, s, stated)
 	emergency(r, s, stated)
+	omissions(r, s)
 }
 
-// shock is about lines above extra-low voltage.
+// shock is about what the loudspeaker terminals carry at full output.
 func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	limit := r.Limit("touch_volts")
-	var highest *analysis.Output
-	for _, o := range s.Outputs {
-		if o.Kind == analysis.ConstantVoltage && len(o.Lines) > 0 && (highest == nil || o.Volts.Value > highest.Volts.Value) {
-			highest = o
-		}
-	}
-	if highest == nil {
-		r.Pass("No constant-voltage line is in the design.").Key("line voltage")
+	carrying := terminals(s)
+	if len(carrying) == 0 {
+		r.Pass("No loudspeaker output of known voltage is in the design.").Key("line voltage")
 		return
 	}
+	highest := carrying[0]
+	caution := func(o *analysis.Output) string {
+		return fmt.Sprintf("%s at full output: %s", capital(carries(o)), shockClassOf(float64(o.Volts.Value)).care)
+	}
+	for i, o := range carrying[1:] {
+		if class := shockClassOf(float64(o.Volts.Value)); class != shockClassOf(float64(carrying[i].Volts.Value)) {
+			r.Pass(fmt.Sprintf("On another output %s.", carries(o))).Key("line voltage, " + class.name).At(o.Lines[0].Part.Header).Caution(caution(o))
+		}
+	}
 	volts := highest.Volts.Value
-	fails := !quantity.AtMost(float64(volts), limit.Value)
-	caution := fmt.Sprintf("The %s lines carry up to %s at full output%s. Cover the terminals, connect with the amplifier off, use cable insulated for the voltage, "+
-		"and keep the lines apart from data and microphone cable.", highest.Part.Volts.Text, volts, shockClass(float64(volts)))
 	place := highest.Lines[0].Part.Header
+	var answer *check.Answer
 	switch {
-	case fails && stated.LineTerminals.V == "open":
-		r.Fail(check.Error, fmt.Sprintf("Line terminals stay open, and the lines carry %s.", volts)).Key("line voltage").
+	case quantity.AtMost(float64(volts), limit.Value):
+		answer = r.Pass(fmt.Sprintf("%s, which is at most the %s up to which terminals may stay open.", capital(carries(highest)), limit)).At(place)
+	case stated.LineTerminals.V == "open":
+		answer = r.Fail(check.Error, fmt.Sprintf("Line terminals stay open, and %s.", carries(highest))).
 			At(stated.LineTerminals.Span).See(place, "a line that carries it").
 			Evidence(check.Of("line voltage", highest.Volts)).
 			AtMost(fmt.Sprintf("open terminals only up to %s", limit), limit.Value, "V", limit).
-			Caution(caution).
 			Remedy(check.Proved, "Cover the line terminals against touch.", check.Write(&stated.Part, stated.LineTerminals.Span, "line_terminals", `"covered"`))
-	case fails:
-		r.Pass(fmt.Sprintf("Lines carry %s; nothing stated contradicts covering their terminals.", volts)).Key("line voltage").
-			At(place).See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution)
 	default:
-		r.Pass(fmt.Sprintf("Lines carry %s, which is extra-low voltage.", volts)).Key("line voltage").
-			At(place).See(readable(highest.Part.Volts.Span), "the line voltage")
+		answer = r.Pass(fmt.Sprintf("%s; nothing stated contradicts covering the terminals.", capital(carries(highest)))).At(place)
 	}
+	answer.Key("line voltage").See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution(highest))
 }
 
-// shockClass says what the product standard makes of an audio voltage.
-func shockClass(volts float64) string {
-	switch {
-	case !quantity.AtMost(volts, 120):
-		return ", which must not be accessible at all (class ES3 by IEC 62368-1, from memory)"
-	case !quantity.AtMost(volts, 71):
-		return ", which can give a shock (class ES2 by IEC 62368-1, from memory)"
+// terminals are the outputs whose voltage is known and on which something
+// hangs, the highest voltage first.
+func terminals(s *analysis.System) []*analysis.Output {
+	var all []*analysis.Output
+	for _, o := range s.Outputs {
+		if o.Volts.Known() && o.Volts.Value > 0 && len(o.Lines) > 0 {
+			all = append(all, o)
+		}
 	}
-	return ", above extra-low voltage, though class ES1 by IEC 62368-1 (from memory)"
+	slices.SortStableFunc(all, func(a, b *analysis.Output) int { return cmp.Compare(b.Volts.Value, a.Volts.Value) })
+	return all
+}
+
+// carries says what an output carries at full output.
+func carries(o *analysis.Output) string {
+	if o.Kind == analysis.LowImpedance {
+		return fmt.Sprintf("output %q of %s carries %s", o.Part.Name, o.Amplifier.Part.Name, o.Volts.Value)
+	}
+	return fmt.Sprintf("the lines carry %s", o.Volts.Value)
+}
+
+// shockClass is what an audio voltage asks for.
+type shockClass struct {
+	name  string
+	above float64 // r.m.s. volts
+	care  string
+}
+
+// The limits: IEC 62368-1 Annex E for ES1 to ES3, from memory; extra-low voltage
+// and touch in dry places, IEC 61140 and IEC 60364-4-41.
+var shockClasses = []shockClass{
+	{"not accessible", 120, "class ES3 by IEC 62368-1 (above 120 V, from memory), which must not be accessible at all. Enclose every terminal, use cable for low-voltage mains, " +
+		"connect only with the amplifier dead, and keep these lines apart from every other circuit."},
+	{"shock", 71, "class ES2 by IEC 62368-1 (above 71 V up to 120 V, from memory), which can give a shock. Cover the terminals, connect with the amplifier off, " +
+		"use cable insulated for the voltage, and keep the lines apart from data and microphone cable."},
+	{"above extra-low voltage", 50, "above extra-low voltage (50 V, IEC 61140), though class ES1 by IEC 62368-1 (up to 71 V, from memory). Cover the terminals, connect with the amplifier off, " +
+		"use cable insulated for the voltage, and keep the lines apart from data and microphone cable."},
+	{"extra-low voltage", 25, "extra-low voltage (up to 50 V, IEC 61140), but more than the 25 V that may be touched in dry places (IEC 60364-4-41). Connect with the amplifier off."},
+	{"touch", 0, "up to the 25 V that may be touched in dry places (IEC 60364-4-41); in wet places less is allowed. A short can still heat cable and connectors."},
+}
+
+func shockClassOf(volts float64) shockClass {
+	for _, c := range shockClasses[:len(shockClasses)-1] {
+		if !quantity.AtMost(volts, c.above) {
+			return c
+		}
+	}
+	return shockClasses[len(shockClasses)-1]
 }
 
 // mains is about isolation, earthing and separation.
@@ -149,37 +197,56 @@ func mains(r *check.Report, s *analysis.System, stated *schema.Safety) {
 
 // height is about loudspeakers over people's heads.
 func height(r *check.Report, s *analysis.System, stated *schema.Safety) {
+	part := overhead(s)
+	if part == nil {
+		r.Pass("Nothing in the design says that anyone works at height.").Key("height")
+		return
+	}
+	caution := "Loudspeakers hang above people: use fixings made for the load with a second, independent safety line where they could fall, and work at height only with safe access and a second person."
+	if stated.WorkAtHeight.Set() {
+		caution += fmt.Sprintf(" The design states: %s.", stated.WorkAtHeight.V)
+	}
+	r.Pass("Work at height is part of the job.").Key("height").At(part.Header).Caution(caution)
+}
+
+// overhead is the first loudspeaker that hangs above people, nil for none.
+func overhead(s *analysis.System) *schema.Loudspeaker {
 	for _, l := range s.Lines {
 		for _, run := range l.Runs {
 			part := run.Part
 			space := s.Design.Space(part.Space.V)
-			high := part.Height.Set() && part.Height.V > 2 || space != nil && space.Height.V > 2.2 || slices.Contains([]string{"ceiling", "pendant", "horn"}, part.Class.V)
-			if !high {
-				continue
+			if part.Height.Set() && part.Height.V > 2 || space != nil && space.Height.V > 2.2 || slices.Contains([]string{"ceiling", "pendant", "horn"}, part.Class.V) {
+				return part
 			}
-			caution := "Loudspeakers hang above people: use fixings made for the load with a second, independent safety line where they could fall, and work at height only with safe access and a second person."
-			if stated.WorkAtHeight.Set() {
-				caution += fmt.Sprintf(" The design states: %s.", stated.WorkAtHeight.V)
-			}
-			r.Pass("Work at height is part of the job.").Key("height").At(part.Header).Caution(caution)
-			return
 		}
 	}
-	r.Pass("Nothing in the design says that anyone works at height.").Key("height")
+	return nil
 }
 
+// harmful is the level above which hearing suffers over a working day, in dBA:
+// the upper action value of EU directive 2003/10/EC and the recommended limit
+// of NIOSH 98-126, both from memory.
+const harmful = 85
+
 // hearing is about the highest level that is stated.
-func hearing(r *check.Report, stated *schema.Safety) {
+func hearing(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	limit := r.Limit("loudest")
 	level := stated.HighestLevel
+	loudest, of := loudestWanted(s)
+	caution := fmt.Sprintf("Levels above %d dBA over a working day harm hearing; alarm levels are limited by local rules.", harmful)
 	switch {
 	case level.Set() && !quantity.AtMost(float64(level.V), limit.Value):
 		r.Fail(check.Error, fmt.Sprintf("People are to be exposed to %s.", level.Text)).Key("hearing").At(level.Span).
 			Evidence(check.Plainly("highest level", level.V)).
 			AtMost(fmt.Sprintf("at most %s A", limit), limit.Value, "dBA", limit).
-			Caution("Levels above 85 dBA over a working day harm hearing; alarm levels are limited by local rules.").
+			Caution(caution).
 			Remedy(check.Computed, fmt.Sprintf("Keep the highest level at or below %s A: lower taps, more loudspeakers closer to people, or a limiter.", limit))
-	case level.Set() && level.V > 85:
+	case level.Set() && loudest.Set() && !quantity.AtMost(float64(loudest.V), float64(level.V)):
+		r.Fail(check.Error, fmt.Sprintf("The highest level is stated as %s, and %s asks for %s.", level.Text, of, loudest.Text)).Key("hearing").At(level.Span).See(loudest.Span, "the level in that space").
+			Evidence(check.Plainly("highest level stated", level.V), check.Plainly("level in the space", loudest.V)).
+			Caution(caution).
+			Remedy(check.Advice, "Find out which of the two holds, and state the higher one as the highest level, or ask for less.")
+	case level.Set() && level.V > harmful:
 		r.Pass(fmt.Sprintf("The highest level stated is %s.", level.Text)).Key("hearing").At(level.Span).
 			Caution(fmt.Sprintf("%s harms hearing when it lasts; staff near loudspeakers need shorter exposure or protection. Warn people before tests at full level.", level.Text))
 	default:
@@ -188,12 +255,65 @@ func hearing(r *check.Report, stated *schema.Safety) {
 	}
 }
 
+// loudestWanted is the highest level that a space asks for or has, unset where
+// none does, and the space.
+func loudestWanted(s *analysis.System) (schema.Value[quantity.SoundLevel], string) {
+	var loudest schema.Value[quantity.SoundLevel]
+	var of string
+	for _, space := range s.Design.Spaces {
+		for _, level := range []schema.Value[quantity.SoundLevel]{space.WantedLevel, space.Programme} {
+			if level.Set() && (!loudest.Set() || level.V > loudest.V) {
+				loudest, of = level, fmt.Sprintf("space %q", space.Name)
+			}
+		}
+	}
+	return loudest, of
+}
+
+// omissions are what a safety block leaves out although the design calls for
+// it. Without the block nothing is stated, and the cautions say what to mind.
+func omissions(r *check.Report, s *analysis.System) {
+	stated := s.Design.Safety
+	if stated == nil {
+		return
+	}
+	limit := r.Limit("touch_volts")
+	var absent, lines []string
+	leavesOut := func(out bool, what, line string) {
+		if out {
+			absent, lines = append(absent, what), append(lines, line)
+		}
+	}
+	carrying := terminals(s)
+	leavesOut(len(carrying) > 0 && !quantity.AtMost(float64(carrying[0].Volts.Value), limit.Value) && !stated.LineTerminals.Set(), "the line terminals", `line_terminals = "covered"`)
+	if len(s.Design.Units) > 0 {
+		leavesOut(!stated.Isolation.Set(), "isolation before work", `isolation = "before work"`)
+		leavesOut(!stated.Earthed.Set(), "earthing", "earthed = true")
+		leavesOut(!stated.MainsSeparated.Set(), "separation from mains wiring", "mains_separated = true")
+	}
+	leavesOut(overhead(s) != nil && !stated.WorkAtHeight.Set(), "work at height", `work_at_height = "mobile platform, two people"`)
+	loudest, _ := loudestWanted(s)
+	leavesOut(loudest.Set() && loudest.V > harmful && !stated.HighestLevel.Set(), "the highest level", fmt.Sprintf("highest_level = %q", loudest.Text))
+	if len(absent) == 0 {
+		r.Pass("The safety block speaks of all that the design calls for.").Key("omissions").At(stated.Header)
+		return
+	}
+	r.Fail(check.Note, fmt.Sprintf("The safety block leaves out %s, which this design calls for.", listed(absent))).Key("omissions").At(stated.Header).
+		Remedy(check.Advice, fmt.Sprintf("Write what holds on this job, such as %s.", strings.Join(lines, ", ")))
+}
+
 // emergency is about systems that people's lives may hang on.
 func emergency(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	system := s.Design.System
 	if !system.Duty.Set() {
 		r.Open("Whether the system serves emergencies is not stated.", analysis.Missing{What: "duty of the system", Part: "the job", Where: dutyPlace(s), Write: `system "…" { duty = "announcements and music" }`}).
 			Key("emergency duty")
+		return
+	}
+	if named := namedForEmergency(stated); !system.Emergency() && named.Set() {
+		r.Fail(check.Warning, fmt.Sprintf("The duty is %s, and the safety block speaks of an emergency function (%s).", system.Duty.V, named.Text)).Key("emergency duty").
+			At(named.Span).See(system.Duty.Span, "the duty").
+			Remedy(check.Advice, "Find out whether lives rest on the system: then state the duty as emergency, otherwise leave that statement out.")
 		return
 	}
 	if !system.Emergency() {
@@ -213,6 +333,14 @@ func emergency(r *check.Report, s *analysis.System, stated *schema.Safety) {
 		}
 		answer.Remedy(check.Advice, fmt.Sprintf("Write it in the safety block: %s = \"…\".", a.attribute))
 	}
+}
+
+// namedForEmergency is the first statement about an emergency function.
+func namedForEmergency(stated *schema.Safety) schema.Value[string] {
+	if stated.EmergencyBy.Set() {
+		return stated.EmergencyBy
+	}
+	return stated.EmergencyRules
 }
 
 type statement struct{ attribute, says string }

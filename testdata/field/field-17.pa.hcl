@@ -47,4 +47,9 @@ space "Exam room" {
   ceiling           = "drop ceiling"
   air_handling_void = true
 }
-safety { mains_separated = true }
+safety {
+  line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}

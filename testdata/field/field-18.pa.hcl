@@ -35,4 +35,9 @@ space "Shop" {
   height  = "10 ft"
   ceiling = "drop ceiling"
 }
-safety { mains_separated = true }
+safety {
+  line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}

@@ -39,4 +39,9 @@ line "Surround" {
     spacing  = "12 ft"
   }
 }
-safety { mains_separated = true }
+safety {
+  line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}

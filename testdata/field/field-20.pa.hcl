@@ -49,4 +49,6 @@ space "Store" {
 safety {
   line_terminals = "open" # expect safety-notes fail error: terminals stay open
   isolation      = "none" # expect safety-notes fail error: without isolation
+  mains_separated = true
+  earthed = true
 }

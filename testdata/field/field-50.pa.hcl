@@ -59,6 +59,9 @@ space "Nave" { # expect line-redundancy fail warning: All 12 loudspeakers of spa
 }
 safety {
   line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
   emergency_by    = "a licensed fire-alarm firm, to be named"
   emergency_rules = "those in force there"
 }

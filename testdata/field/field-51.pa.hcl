@@ -38,6 +38,9 @@ space "Ballroom" { # expect line-redundancy fail warning: All 16 loudspeakers of
 }
 safety {
   line_terminals  = "covered"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
   emergency_by    = "a licensed fire-alarm firm, to be named"
   emergency_rules = "those in force there"
 }

@@ -6,4 +6,9 @@ line "Hall" { # expect pass: extra-low voltage
   output    = "50 V"
   loudspeaker "H" { tap = "6 W" }
 }
-safety { line_terminals = "open" }
+safety { # expect pass: speaks of all
+  line_terminals  = "open"
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}

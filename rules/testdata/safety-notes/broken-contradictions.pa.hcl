@@ -5,7 +5,7 @@ line "Hall" { # expect pass: nothing stated contradicts covering
   output    = "100 V"
   loudspeaker "H" { tap = "6 W" }
 }
-safety {
+safety { # expect fail note: leaves out the line terminals, which
   isolation       = "none"  # expect fail error: without isolation
   earthed         = false   # expect fail error: not earthed
   mains_separated = false   # expect fail error: not kept apart

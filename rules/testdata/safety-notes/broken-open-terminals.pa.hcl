@@ -5,4 +5,9 @@ line "Hall" {
   output    = "100 V"
   loudspeaker "H" { tap = "6 W" }
 }
-safety { line_terminals = "open" } # expect fail error: Line terminals stay open && 100 V && class ES2
+safety { # expect pass: speaks of all
+  line_terminals  = "open" # expect fail error: Line terminals stay open && 100 V && class ES2
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}

@@ -6,4 +6,9 @@ line "Hall" {
   output    = "70 V"
   loudspeaker "H" { tap = "6 W" }
 }
-safety { line_terminals = "open" } # expect fail error: Line terminals stay open && 70.71 V && class ES1
+safety { # expect pass: speaks of all
+  line_terminals  = "open" # expect fail error: Line terminals stay open && 70.71 V && class ES1
+  isolation       = "before work"
+  mains_separated = true
+  earthed         = true
+}

@@ -5,7 +5,7 @@ line "Hall" { # expect pass: covering
   output    = "100 V"
   loudspeaker "H" { tap = "6 W" }
 }
-safety {
+safety { # expect pass: speaks of all
   line_terminals  = "covered"
   isolation       = "before work"
   mains_separated = true
