@@ -1,0 +1,60 @@
+package sound
+
+import (
+	"cmp"
+	"slices"
+)
+
+// Arrival is the direct sound of one loudspeaker at a listener.
+type Arrival struct {
+	Loudspeaker int     // its index
+	Seconds     float64 // when: delay and way
+	LevelDBA    float64
+}
+
+// LateArrival is one that may be heard as an echo.
+type LateArrival struct {
+	Arrival
+	AfterSeconds float64 // after the first arrival
+	BelowDB      float64 // how far it is below the sum of all earlier arrivals; negative when above
+}
+
+// Arrivals are the direct sounds at a listener in the order in which they come,
+// without those of no energy. They are appended to into[:0].
+func (m *Model) Arrivals(listener Vector, into []Arrival) []Arrival {
+	into = into[:0]
+	for i := range m.sources {
+		var direct, reverberant row
+		seconds := m.add(&m.sources[i], listener, &direct, &reverberant)
+		energy := 0.0
+		for k, w := range m.aWeight {
+			energy += w * direct[k]
+		}
+		if energy > 0 {
+			into = append(into, Arrival{i, seconds, toDB(energy)})
+		}
+	}
+	slices.SortFunc(into, func(a, b Arrival) int {
+		return cmp.Or(cmp.Compare(a.Seconds, b.Seconds), cmp.Compare(a.Loudspeaker, b.Loudspeaker))
+	})
+	return into
+}
+
+// Late are the arrivals, of those in order of time, that come more than
+// afterSeconds after the first and are less than withinDB below the energy sum of
+// all before them. Sounds up to some 35 ms late are heard as one with the first; from 50 ms on
+// as echoes, unless they are weak (F. A. Everest, The Master Handbook of Acoustics,
+// fig. 3-19, after H. Haas).
+func Late(arrivals []Arrival, afterSeconds, withinDB float64) []LateArrival {
+	var late []LateArrival
+	earlier := 0.0
+	for _, a := range arrivals {
+		after := a.Seconds - arrivals[0].Seconds
+		below := toDB(earlier) - a.LevelDBA
+		if after > afterSeconds && below < withinDB {
+			late = append(late, LateArrival{a, after, below})
+		}
+		earlier += fromDB(a.LevelDBA)
+	}
+	return late
+}
