@@ -101,15 +101,18 @@ type option func(*attributeOptions)
 type attributeOptions struct {
 	required bool
 	example  string
-	count    int // of a list: exactly so many items, 0 for any
+	fewest   int // of a list: at least so many items
+	most     int // and at most so many; 0 for any number
 }
 
 func required(o *attributeOptions) { o.required = true }
 
 func example(text string) option { return func(o *attributeOptions) { o.example = text } }
 
-// exactly demands a list of n items.
-func exactly(n int) option { return func(o *attributeOptions) { o.count = n } }
+// between demands a list of so many items.
+func between(fewest, most int) option {
+	return func(o *attributeOptions) { o.fewest, o.most = fewest, most }
+}
 
 func gather(options []option) attributeOptions {
 	var o attributeOptions
@@ -173,7 +176,7 @@ func amounts[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T)
 	}
 	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: orText(o.example, fmt.Sprintf("[%q, %q]", dimension.Example, dimension.Example)), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
-		if l, ok := readAmounts(d, expr, dimension, takes, each, o.count); ok {
+		if l, ok := readAmounts(d, expr, dimension, takes, each, o.fewest, o.most); ok {
 			*at(to) = l
 		}
 	}
@@ -242,14 +245,18 @@ func aFigure[Q any](dimension quantity.Dimension[Q]) string {
 }
 
 // readAmounts reads a list of figures; count is how many, 0 for any.
-func readAmounts[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity.Dimension[Q], takes, each string, count int) (List[Q], bool) {
+func readAmounts[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity.Dimension[Q], takes, each string, fewest, most int) (List[Q], bool) {
 	items, span, ok := d.items(expr, takes)
 	l := List[Q]{Span: span}
 	if !ok {
 		return l, false
 	}
-	if count > 0 && len(items) != count {
-		d.refuse(span, fmt.Sprintf("The number of values in this list is %d.", len(items)), fmt.Sprintf("Here stand %d: %s.", count, takes), "")
+	if most > 0 && (len(items) < fewest || len(items) > most) {
+		wanted := strconv.Itoa(most)
+		if fewest < most {
+			wanted = fmt.Sprintf("%d to %d", fewest, most)
+		}
+		d.refuse(span, fmt.Sprintf("The number of values in this list is %d.", len(items)), fmt.Sprintf("Here stand %s: %s.", wanted, takes), "")
 		return l, false
 	}
 	l.Items = make([]Value[Q], 0, len(items))
@@ -450,10 +457,11 @@ func flag[T any](name string, at func(*T) *Value[bool], doc string) attribute[T]
 }
 
 // spectrum declares a figure that is single or given per frequency.
-func spectrum[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *Spectrum[Q], doc string) attribute[T] {
-	banded := fmt.Sprintf("{ \"125 Hz\" = %q, \"1 kHz\" = %q }", dimension.Example, dimension.Example)
-	takes := fmt.Sprintf("%s, such as %q, or one per frequency: %s", withArticle(dimension.Name), dimension.Example, banded)
-	a := &attribute[T]{name: name, doc: doc, takes: takes, example: strconv.Quote(dimension.Example), quantity: dimension.Name}
+func spectrum[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *Spectrum[Q], doc string, options ...option) attribute[T] {
+	one := orText(gather(options).example, dimension.Example)
+	banded := fmt.Sprintf("{ \"125 Hz\" = %q, \"1 kHz\" = %q }", one, one)
+	takes := fmt.Sprintf("%s, such as %q, or one per frequency: %s", withArticle(dimension.Name), one, banded)
+	a := &attribute[T]{name: name, doc: doc, takes: takes, example: strconv.Quote(one), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if s, ok := readSpectrum(d, expr, takes, func(e hclsyntax.Expression) (Value[Q], bool) { return readAmount(d, e, dimension, takes) }); ok {
 			*at(to) = s
@@ -463,9 +471,10 @@ func spectrum[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T
 }
 
 // fractions declares numbers per frequency, such as absorption coefficients.
-func fractions[T any](name string, low, high float64, at func(*T) *Spectrum[float64], doc string) attribute[T] {
-	takes := fmt.Sprintf("a number from %s to %s, or one per frequency: { \"125 Hz\" = 0.1, \"1 kHz\" = 0.3 }", quantity.Significant(low, 6), quantity.Significant(high, 6))
-	a := &attribute[T]{name: name, doc: doc, takes: takes, example: "0.3"}
+func fractions[T any](name string, low, high float64, at func(*T) *Spectrum[float64], doc string, options ...option) attribute[T] {
+	one := orText(gather(options).example, "0.3")
+	takes := fmt.Sprintf("a number from %s to %s, or one per frequency: { \"500 Hz\" = %s, \"1 kHz\" = %s }", quantity.Significant(low, 6), quantity.Significant(high, 6), one, one)
+	a := &attribute[T]{name: name, doc: doc, takes: takes, example: one}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if s, ok := readSpectrum(d, expr, takes, func(e hclsyntax.Expression) (Value[float64], bool) {
 			v, good := d.number(e, takes)

@@ -30,20 +30,22 @@ func (x *dialect) declareSurroundings() {
 			amount("length", quantity.Lengths, func(s *Space) *Value[quantity.Length] { return &s.Length }, "length in plan", example("18 m")),
 			amount("width", quantity.Lengths, func(s *Space) *Value[quantity.Length] { return &s.Width }, "width in plan", example("10 m")),
 			amount("area", quantity.FloorAreas, func(s *Space) *Value[quantity.FloorArea] { return &s.Area }, "floor area, when length and width are not known", example("50 m2")),
-			outline("outline", func(s *Space) *[]List[quantity.Length] { return &s.Outline }, "corners of a floor that is no rectangle"),
+			pairs("outline", 3, outlineWords, func(s *Space) *[]List[quantity.Length] { return &s.Outline }, "corners of a floor that is no rectangle"),
 			amount("height", quantity.Lengths, func(s *Space) *Value[quantity.Length] { return &s.Height }, "floor to ceiling", example("2.7 m")),
-			word("listeners", []string{"standing", "seated"}, func(s *Space) *Value[string] { return &s.Listeners }, "height of the ears; seated when left out"),
-			spectrum("noise", quantity.SoundLevels, func(s *Space) *Spectrum[quantity.SoundLevel] { return &s.Noise }, "noise while people listen, in dBA or per octave"),
+			pairs("heights", 2, heightsWords, func(s *Space) *[]List[quantity.Length] { return &s.Heights }, "the same where the ceiling steps: how far along the length each part begins, and its height"),
+			word("listeners", []string{"standing", "seated"}, func(s *Space) *Value[string] { return &s.Listeners }, "height of the ears: 1.5 m standing, 1.2 m seated; seated when left out"),
+			noise("noise", func(s *Space) *Noise { return &s.Noise }, "noise while people listen"),
 			amount("wanted_over_noise", quantity.Gains, func(s *Space) *Value[quantity.Gain] { return &s.WantedOverNoise }, "how far speech is to stand above the noise", example("10 dB")),
 			amount("wanted_level", quantity.SoundLevels, func(s *Space) *Value[quantity.SoundLevel] { return &s.WantedLevel }, "level of speech that is wanted, whatever the noise", example("75 dBA")),
 			amount("programme", quantity.SoundLevels, func(s *Space) *Value[quantity.SoundLevel] { return &s.Programme }, "level of other sound in the space, such as a house system", example("95 dBA")),
 			name("muted_by", refMuteLink, func(s *Space) *Value[string] { return &s.MutedBy }, "the mute link that silences that sound", example("Fire panel")),
-			spectrum("reverberation", quantity.Durations, func(s *Space) *Spectrum[quantity.Duration] { return &s.Reverberation }, "reverberation time, single or per octave"),
+			spectrum("reverberation", quantity.Durations, func(s *Space) *Spectrum[quantity.Duration] { return &s.Reverberation }, "reverberation time, single or per octave", example("1.2 s")),
 			flag("outdoors", func(s *Space) *Value[bool] { return &s.Outdoors }, "whether it is open to the sky"),
+			flag("partly_open", func(s *Space) *Value[bool] { return &s.PartlyOpen }, "whether a side or part of the roof is open, such as a platform under a canopy"),
 			amount("exposure", quantity.Ingresses, func(s *Space) *Value[quantity.Ingress] { return &s.Exposure }, "degree of protection that loudspeakers need in it (IEC 60529)", example("IP55")),
 			text("ceiling", func(s *Space) *Value[string] { return &s.Ceiling }, "what the ceiling is", example("suspended")),
 			flag("air_handling_void", func(s *Space) *Value[bool] { return &s.AirHandlingVoid }, "whether the void above the ceiling carries air for the building"),
-			word("layout", []string{"square", "hexagonal", "rows"}, func(s *Space) *Value[string] { return &s.Layout }, "how loudspeakers without positions are laid out"),
+			layout("layout", func(s *Space) *Value[Layout] { return &s.Layout }, "how loudspeakers without positions are laid out"),
 			amount("temperature", quantity.Temperatures, func(s *Space) *Value[quantity.Temperature] { return &s.Temperature }, "air temperature", example("20 C")),
 			amount("humidity", quantity.Percents, func(s *Space) *Value[quantity.Percent] { return &s.Humidity }, "relative humidity", example("50 %")),
 		}, formerly(func(s *Space) *Part { return &s.Part })),
@@ -272,28 +274,50 @@ func meterImpedance[T any](name string, at func(*T) *Value[Impedance], doc strin
 	return ofValue(a, at)
 }
 
-// outline declares a list of corners.
-func outline[T any](name string, at func(*T) *[]List[quantity.Length], doc string) attribute[T] {
-	takes := `a list of corners, such as [["0 m", "0 m"], ["9 m", "0 m"], ["9 m", "7 m"]]`
+// pairWords are the words about an attribute that is a list of pairs of lengths.
+type pairWords struct {
+	example string
+	list    string // "a list of corners"
+	each    string // "a list of two lengths, along and across"
+	found   string // "This outline has %d corners."
+	fewest  string // "A floor has at least three."
+}
+
+var (
+	outlineWords = pairWords{
+		example: `[["0 m", "0 m"], ["9 m", "0 m"], ["9 m", "7 m"]]`,
+		list:    "a list of corners", each: "a list of two lengths, along and across",
+		found: "This outline has %d corners.", fewest: "A floor has at least three.",
+	}
+	heightsWords = pairWords{
+		example: `[["0 m", "3 m"], ["12 m", "6 m"]]`,
+		list:    "a list of heights", each: "a list of two lengths, how far along and how high",
+		found: "This list has %d heights.", fewest: "A ceiling that steps has at least two; a flat one is height.",
+	}
+)
+
+// pairs declares a list of pairs of lengths.
+func pairs[T any](name string, fewest int, words pairWords, at func(*T) *[]List[quantity.Length], doc string) attribute[T] {
+	takes := words.list + ", such as " + words.example
 	each := aFigure(quantity.Lengths)
-	a := attribute[T]{name: name, doc: doc, takes: takes, example: `[["0 m", "0 m"], ["9 m", "0 m"], ["9 m", "7 m"]]`}
+	a := attribute[T]{name: name, doc: doc, takes: takes, example: words.example}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		items, span, ok := d.items(expr, takes)
 		if !ok {
 			return
 		}
-		if len(items) < 3 {
-			d.refuse(span, fmt.Sprintf("This outline has %d corners.", len(items)), "A floor has at least three.", "")
+		if len(items) < fewest {
+			d.refuse(span, fmt.Sprintf(words.found, len(items)), words.fewest, "")
 			return
 		}
-		var corners []List[quantity.Length]
+		var all []List[quantity.Length]
 		for _, item := range items {
-			l, good := readAmounts(d, item, quantity.Lengths, "a list of two lengths, along and across", each, 2)
+			l, good := readAmounts(d, item, quantity.Lengths, words.each, each, 2, 2)
 			ok = ok && good
-			corners = append(corners, l)
+			all = append(all, l)
 		}
 		if ok {
-			*at(to) = corners
+			*at(to) = all
 		}
 	}
 	a.set = func(t *T) bool { return len(*at(t)) > 0 }
@@ -304,6 +328,65 @@ func outline[T any](name string, at func(*T) *[]List[quantity.Length], doc strin
 		return part, other, false
 	}
 	return a
+}
+
+// noise declares a level in dBA, or levels in dB per octave.
+func noise[T any](name string, at func(*T) *Noise, doc string) attribute[T] {
+	const takes = "a sound level, such as \"58 dBA\", or one in dB per octave: { \"125 Hz\" = \"60 dB\", \"1 kHz\" = \"50 dB\" }"
+	a := attribute[T]{name: name, doc: doc, takes: takes, example: "\"58 dBA\""}
+	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
+		if _, bands := expr.(*hclsyntax.ObjectConsExpr); !bands {
+			if v, ok := readAmount(d, expr, quantity.SoundLevels, takes); ok {
+				*at(to) = Noise{Single: v, Span: v.Span}
+			}
+			return
+		}
+		read := func(e hclsyntax.Expression) (Value[quantity.SoundPressureLevel], bool) {
+			return readAmount(d, e, quantity.SoundPressureLevels, "a level in dB, such as \"50 dB\"")
+		}
+		if s, ok := readSpectrum(d, expr, takes, read); ok {
+			*at(to) = Noise{Bands: s.Bands, Span: s.Span}
+		}
+	}
+	a.set = func(t *T) bool { return at(t).Set() }
+	a.inherit = func(to, from *T) (part, other source.Span, differs bool) {
+		if !at(to).Set() {
+			*at(to) = *at(from)
+		}
+		return part, other, false
+	}
+	return a
+}
+
+// maxLayout bounds the rows and the columns of a layout.
+const maxLayout = 10000
+
+// layout declares "square", "hexagonal", or rows and columns.
+func layout[T any](name string, at func(*T) *Value[Layout], doc string) attribute[T] {
+	words := []string{LayoutSquare, LayoutHexagonal}
+	const takes = "\"square\", \"hexagonal\", or how many rows along the length and how many in each: \"3 x 6\""
+	a := &attribute[T]{name: name, doc: doc, takes: takes, example: "\"3 x 6\""}
+	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
+		v, ok := d.text(expr, takes)
+		if !ok {
+			return
+		}
+		l := Layout{Pattern: v.Text}
+		if rows, columns, found := strings.Cut(strings.ReplaceAll(v.Text, "×", "x"), "x"); found && v.Text != "" && v.Text[0] >= '0' && v.Text[0] <= '9' {
+			var bad [2]error
+			l.Pattern = LayoutRows
+			l.Rows, bad[0] = strconv.Atoi(strings.TrimSpace(rows))
+			l.Columns, bad[1] = strconv.Atoi(strings.TrimSpace(columns))
+			if bad[0] != nil || bad[1] != nil || l.Rows < 1 || l.Columns < 1 || l.Rows > maxLayout || l.Columns > maxLayout {
+				d.refuse(v.Span, fmt.Sprintf("%q is no number of rows and of loudspeakers in each.", v.Text), "Here stands "+takes+".", "")
+				return
+			}
+		} else if !d.permitted(v, words) {
+			return
+		}
+		*at(to) = Value[Layout]{V: l, Text: v.Text, Span: v.Span}
+	}
+	return ofValue(a, at)
 }
 
 // expression declares an attribute that is kept as it was written.

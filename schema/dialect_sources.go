@@ -46,6 +46,7 @@ func (x *dialect) declareSources() {
 					whole("priority", 1, 99, func(s *Source) *Value[int] { return &s.Priority }, "1 is the highest; equal numbers do not silence each other", example("1")),
 					word("channels", []string{"mono", "stereo"}, func(s *Source) *Value[string] { return &s.Channels }, "how many channels it has"),
 					name("stands_in", refSpace, func(s *Source) *Value[string] { return &s.StandsIn }, "the space it stands in", example("Office")),
+					amounts("position", quantity.Lengths, func(s *Source) *List[quantity.Length] { return &s.Position }, "where it stands there, along the length and the width of the space, and how high", between(2, 3), example(`["2 m", "4 m"]`)),
 					amount("talker_distance", quantity.Lengths, func(s *Source) *Value[quantity.Length] { return &s.TalkerDistance }, "from the talker's mouth to the microphone", example("30 cm")),
 					choice("lines", refLineOrGroup, func(s *Source) *Choice { return &s.Lines }, "where it must be heard; everything it reaches when left out"),
 					flag("selectable", func(s *Source) *Value[bool] { return &s.Selectable }, "whether it can reach some of its lines without the others"),

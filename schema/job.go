@@ -37,8 +37,9 @@ type Space struct {
 	Area            Value[quantity.FloorArea]
 	Outline         []List[quantity.Length]
 	Height          Value[quantity.Length]
-	Listeners       Value[string] // "standing", "seated"
-	Noise           Spectrum[quantity.SoundLevel]
+	Heights         []List[quantity.Length] // where each begins along the length, and the height from there on
+	Listeners       Value[string]           // "standing", "seated"
+	Noise           Noise
 	WantedOverNoise Value[quantity.Gain]
 	WantedLevel     Value[quantity.SoundLevel]
 	Programme       Value[quantity.SoundLevel]
@@ -46,12 +47,37 @@ type Space struct {
 	Reverberation   Spectrum[quantity.Duration]
 	Surfaces        []*Surface
 	Outdoors        Value[bool]
+	PartlyOpen      Value[bool]
 	Exposure        Value[quantity.Ingress]
 	Ceiling         Value[string]
 	AirHandlingVoid Value[bool]
-	Layout          Value[string]
+	Layout          Value[Layout]
 	Temperature     Value[quantity.Temperature]
 	Humidity        Value[quantity.Percent]
+}
+
+// Noise is a level in dBA, or one in dB for each octave.
+type Noise struct {
+	Single Value[quantity.SoundLevel]
+	Bands  []Band[quantity.SoundPressureLevel]
+	Span   source.Span
+}
+
+// Set tells that the noise was written.
+func (n Noise) Set() bool { return n.Span.File != nil }
+
+// Patterns of a layout.
+const (
+	LayoutSquare    = "square"    // an even grid
+	LayoutHexagonal = "hexagonal" // every second row moved by half a spacing
+	LayoutRows      = "rows"      // so many rows of so many
+)
+
+// Layout is how loudspeakers without positions are laid out in a space.
+type Layout struct {
+	Pattern string // LayoutSquare, LayoutHexagonal or LayoutRows
+	// Rows along the length with Columns loudspeakers in each, of LayoutRows.
+	Rows, Columns int
 }
 
 // Count is how many equal spaces the block stands for.

@@ -67,7 +67,7 @@ type Loudspeaker struct {
 	TapFor           Value[quantity.Voltage]
 	SeriesResistance Value[quantity.Resistance]
 	Space            Value[string]
-	Position         List[quantity.Length]
+	Position         List[quantity.Length] // along, across, and the height if it is said here
 	To               List[quantity.Length]
 	Height           Value[quantity.Length]
 	Aim              Value[quantity.Angle]
@@ -80,20 +80,24 @@ type Loudspeaker struct {
 // LoudspeakerData is what a data sheet says of a loudspeaker and a design may
 // say too.
 type LoudspeakerData struct {
-	Class           Value[string] // kind: "ceiling", "wall", "column", "horn", "pendant", …
-	RatedPower      Value[quantity.Power]
-	Taps100V        List[quantity.Power]
-	Taps70V         List[quantity.Power]
-	Taps25V         List[quantity.Power]
-	Impedance       Value[quantity.Resistance] // bypass terminals, transformer not in use
-	ImpedanceAt     Spectrum[quantity.Resistance]
-	Sensitivity     Value[quantity.SoundPressureLevel] // 1 W, 1 m
-	SensitivityAt   Spectrum[quantity.SoundPressureLevel]
-	Coverage        Value[quantity.Angle]
-	CoverageUp      Value[quantity.Angle] // vertically, where it differs
-	CoverageAt      Value[quantity.Frequency]
-	LowestFrequency Value[quantity.Frequency]
-	Exposure        Value[quantity.Ingress]
+	Class         Value[string] // kind: "ceiling", "wall", "column", "horn", "pendant", …
+	RatedPower    Value[quantity.Power]
+	Taps100V      List[quantity.Power]
+	Taps70V       List[quantity.Power]
+	Taps25V       List[quantity.Power]
+	Impedance     Value[quantity.Resistance] // bypass terminals, transformer not in use
+	ImpedanceAt   Spectrum[quantity.Resistance]
+	Sensitivity   Value[quantity.SoundPressureLevel] // 1 W, 1 m
+	SensitivityAt Spectrum[quantity.SoundPressureLevel]
+	Coverage      Value[quantity.Angle]
+	CoverageUp    Value[quantity.Angle] // vertically, where it differs
+	CoverageAt    Value[quantity.Frequency]
+	// DirectivityFactor is Q, a number without dimension; RatedPowerAt what it
+	// takes in one octave at a time.
+	DirectivityFactor Spectrum[float64]
+	RatedPowerAt      Spectrum[quantity.Power]
+	LowestFrequency   Value[quantity.Frequency]
+	Exposure          Value[quantity.Ingress]
 }
 
 // LoudspeakerModel is an entry of a catalogue.

@@ -224,6 +224,9 @@ func (r *resolver) likeSpaces() {
 			if s.Length.Set() || s.Width.Set() || s.Area.Set() || len(s.Outline) > 0 {
 				skip = append(skip, otherFloor(s)...)
 			}
+			if s.Height.Set() || len(s.Heights) > 0 {
+				skip = append(skip, "height", "heights")
+			}
 			theDialect().space.inherit(s, model, skip...)
 			if len(s.Surfaces) == 0 {
 				s.Surfaces = model.Surfaces
@@ -233,6 +236,30 @@ func (r *resolver) likeSpaces() {
 	for _, s := range r.design.Spaces {
 		if s.WantedLevel.Set() && s.WantedOverNoise.Set() {
 			r.problem(Problem{Span: s.WantedOverNoise.Span, Found: "This space has two wanted levels.", Expected: "Speech is wanted either at a level (wanted_level) or above the noise (wanted_over_noise).", Related: []Place{{s.WantedLevel.Span, "the other one"}}})
+		}
+		r.heights(s)
+	}
+}
+
+// heights refuses a ceiling that is both flat and stepped, or whose steps do not
+// follow each other.
+func (r *resolver) heights(s *Space) {
+	if len(s.Heights) == 0 {
+		return
+	}
+	if s.Height.Set() {
+		r.problem(Problem{Span: s.Height.Span, Found: "This space has a height and heights.", Expected: "A flat ceiling has height, one that steps heights.", Related: []Place{{s.Heights[0].Span, "the heights"}}})
+	}
+	for i, step := range s.Heights {
+		along := step.Items[0]
+		switch {
+		case i == 0 && along.V > 0:
+			r.refuse(along.Span, fmt.Sprintf("The first height begins at %s.", along.Text), "It begins at 0 m.", "\"0 m\"")
+		case i > 0 && along.V <= s.Heights[i-1].Items[0].V:
+			r.problem(Problem{Span: along.Span, Found: fmt.Sprintf("This height begins at %s, not behind the one before it.", along.Text), Expected: "The heights stand in their order along the length.", Related: []Place{{s.Heights[i-1].Items[0].Span, "the one before"}}})
+		}
+		if height := step.Items[1]; height.V <= 0 {
+			r.refuse(height.Span, fmt.Sprintf("A height cannot be %s.", height.Text), "Here stands the height from the floor to the ceiling.", "")
 		}
 	}
 }
@@ -368,6 +395,9 @@ func (r *resolver) loudspeakerModel(tables *modelTables, l *Loudspeaker) {
 	}
 	if l.To.Set() && !l.Position.Set() && r.sound(&l.Part) {
 		r.refuse(l.To.Span, "This run says where its last loudspeaker hangs but not the first.", "position is the first of the run, to is the last.", "")
+	}
+	if len(l.Position.Items) > 2 && l.Height.Set() && r.sound(&l.Part) {
+		r.problem(Problem{Span: l.Height.Span, Found: "The height of this loudspeaker stands in its position too.", Expected: "Write it once.", Related: []Place{{l.Position.Items[2].Span, "the other one"}}})
 	}
 }
 

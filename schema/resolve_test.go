@@ -292,3 +292,55 @@ func TestLargeWrongDesign(t *testing.T) {
 		t.Errorf("%d problems, the first %v, the last %v", len(problems), problems[0], problems[len(problems)-1])
 	}
 }
+
+// What a space says of its sound: steps, layout, noise in octaves; and where
+// loudspeakers and microphones are.
+func TestSpacesForSound(t *testing.T) {
+	t.Parallel()
+	d := soundDesign(t, `
+space "Nave" {
+  length  = "30 m"
+  width   = "12 m"
+  heights = [["0 m", "9 m"], ["20 m", "4 m"]]
+  layout  = "2 x 6"
+  noise   = { "1 kHz" = "42 dB", "125 Hz" = "50 dB" }
+}
+space "Choir" {
+  like   = "Nave"
+  height = "7 m"
+  noise  = "40 dBA"
+  layout = "hexagonal"
+}
+line "Nave" {
+  loudspeaker "N" {
+    quantity = 6
+    space    = "Nave"
+    position = ["2 m", "0 m", "3 m"]
+    to       = ["27 m", "0 m", "4 m"]
+    directivity_factor = { "500 Hz" = 4, "1 kHz" = 6.5 }
+    rated_power_at     = { "125 Hz" = "3 W" }
+  }
+}
+microphone "Lectern" { position = ["3 m", "6 m"] }
+`)
+	nave, choir := d.Space("Nave"), d.Space("Choir")
+	if want := (Layout{Pattern: LayoutRows, Rows: 2, Columns: 6}); nave.Layout.V != want {
+		t.Errorf("layout: %+v", nave.Layout)
+	}
+	if len(nave.Heights) != 2 || nave.Heights[1].Items[1].V != 4 {
+		t.Errorf("heights: %+v", nave.Heights)
+	}
+	if bands := nave.Noise.Bands; len(bands) != 2 || bands[0].Frequency.V != 125 || bands[1].Value.V != 42 {
+		t.Errorf("noise: %+v", bands)
+	}
+	if len(choir.Heights) > 0 || choir.Height.V != 7 || choir.Layout.V.Pattern != LayoutHexagonal || choir.Noise.Single.V != 40 || len(choir.Noise.Bands) > 0 {
+		t.Errorf("Choir: %+v", choir)
+	}
+	n, ok := d.Line("Nave").Devices[0].(*Loudspeaker)
+	if !ok || len(n.Position.Items) != 3 || n.To.Items[2].V != 4 || len(n.DirectivityFactor.Bands) != 2 || n.DirectivityFactor.Bands[1].Value.V != 6.5 || n.RatedPowerAt.Bands[0].Value.V != 3 {
+		t.Errorf("N: %+v", n)
+	}
+	if len(d.Sources[0].Position.Items) != 2 {
+		t.Errorf("Lectern: %+v", d.Sources[0].Position)
+	}
+}

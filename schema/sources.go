@@ -21,6 +21,7 @@ type Source struct {
 	Priority       Value[int] // 1 is the highest
 	Channels       Value[string]
 	StandsIn       Value[string]
+	Position       List[quantity.Length]
 	TalkerDistance Value[quantity.Length]
 	Lines          Choice
 	Selectable     Value[bool]

@@ -54,5 +54,5 @@ microphone "Desk" {
 }
 space "Hall" {
   length = "29 ft 6 in"
-  noise  = { "125 Hz" = "60 dBA", "1 kHz" = "50 dBA" }
+  noise  = { "125 Hz" = "60 dB", "1 kHz" = "50 dB" }
 }

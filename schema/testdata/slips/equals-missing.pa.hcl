@@ -7,5 +7,5 @@ line "North" {
   containment =
 }
 space "Hall" {
-  noise { "125 Hz" = "60 dBA" }
+  noise { "125 Hz" = "60 dB" }
 }

@@ -13,6 +13,6 @@ line "North" {
   }
 }
 space "Main hall" {
-  noise = { 125 Hz = 60 dBA, "1 kHz" = 50 dBA }
+  noise = { 125 Hz = 60 dB, "1 kHz" = 50 dB }
   width = 10 m, length = 20 m
 }
