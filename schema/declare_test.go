@@ -37,7 +37,7 @@ func decodeText(t *testing.T, text string) []Problem {
 	if s.mended != nil {
 		t.Fatalf("%s\n%s", text, told(s.problems))
 	}
-	return readFragment(s, nil, false).problems
+	return readFragment(s, nil, standsOwn).problems
 }
 
 // The example of every attribute, which messages and the reference show, is one
@@ -130,7 +130,7 @@ func TestValuesKeepTheirPlace(t *testing.T) {
 		text.Write(more)
 	}
 	file := source.NewFile("x"+Ending, []byte(text.String()))
-	f := readFragment(parseFile(file), &givenNames{texts: map[string]string{"bay": "5"}, all: []string{"bay"}, context: givenContext(nil)}, false)
+	f := readFragment(parseFile(file), &givenNames{texts: map[string]string{"bay": "5"}, all: []string{"bay"}, context: givenContext(nil)}, standsOwn)
 	walk := placeWalk{t: t, file: file}
 	walk.value(reflect.ValueOf(f).Elem(), 0)
 	if walk.values < 200 || walk.parts < 100 {

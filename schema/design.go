@@ -27,8 +27,8 @@ type Design struct {
 	Safety     *Safety // nil when the design has no safety block
 	Items      []*Item
 	Deviations []*Deviation
-	Criteria   []*Criteria
-	Criterions []*Criterion
+	Criteria   []*Criteria  // of two settings the later one counts
+	Criterions []*Criterion // each of a name of its own
 	Catalogue  Catalogue
 	Links      []*Link
 

@@ -28,6 +28,8 @@ type Options struct {
 	// Open reads a file that a `use` names: from is the file that names it.
 	// Load sets it; Read without it refuses every use.
 	Open func(from *source.File, name string) (*source.File, error)
+
+	forCriteria bool // the files are read for their criteria alone
 }
 
 // Load reads a design from disk: one file, or all files of a folder that end in
@@ -272,7 +274,7 @@ func readInPieces(name string, files []*source.File, options Options, size int) 
 	options.Open = openOnce(options.Open)
 	c := cutting{size: size, workers: options.Workers, whole: map[*source.File]bool{}}
 	for {
-		sections, used, problems := readFirstSections(own, c, options)
+		sections, layers, used, problems := readFirstSections(own, c, options)
 		givens, more := readGivens(sections)
 		problems = append(problems, more...)
 		fragments, doubtful := readFragments(sections, givens, options.Workers)
@@ -282,7 +284,7 @@ func readInPieces(name string, files []*source.File, options Options, size int) 
 			}
 			continue
 		}
-		r := &resolver{design: &Design{Name: name, Files: append(own, used...)}}
+		r := &resolver{design: &Design{Name: name, Files: append(own, used...)}, layers: layers}
 		r.problems = problems
 		r.merge(fragments)
 		r.resolve()
@@ -324,7 +326,7 @@ func readFragments(sections []*section, givens *givenNames, workers int) (fragme
 	parseSections(sections, workers, func(i int) {
 		s := sections[i]
 		if !s.doubt {
-			fragments[i] = readFragment(s.syntax, givens, s.used)
+			fragments[i] = readFragment(s.syntax, givens, s.place)
 		}
 		s.body = nil // to be collected
 	})
@@ -337,15 +339,21 @@ func readFragments(sections []*section, givens *givenNames, workers int) (fragme
 }
 
 // readFirstSections divides the files of a design, and those they use, each
-// once, into sections, and parses those sections that come first.
-func readFirstSections(own []*source.File, c cutting, options Options) (all []*section, used []*source.File, problems []Problem) {
-	seen := map[string]bool{}
+// once, into sections, and parses those sections that come first. Layers are all
+// files, those first over which others count.
+func readFirstSections(own []*source.File, c cutting, options Options) (all []*section, layers [][]*source.File, used []*source.File, problems []Problem) {
+	seen := map[string]*source.File{}
 	for _, f := range own {
-		seen[f.Name] = true
+		seen[f.Name] = f
 	}
-	files := own
+	uses := map[*source.File][]*source.File{}
+	files, place := own, standsOwn
+	if options.forCriteria {
+		place = standsForLimit
+	}
 	for depth := 0; len(files) > 0; depth++ {
-		sections := c.sections(files, depth > 0)
+		sections := c.sections(files, place)
+		place = standsUsed
 		all = append(all, sections...)
 		var first []*section
 		for _, s := range sections {
@@ -358,18 +366,57 @@ func readFirstSections(own []*source.File, c cutting, options Options) (all []*s
 		for _, s := range first {
 			for _, u := range usesOf(s.syntax) {
 				file, err := options.follow(s.file, u.V, depth)
-				switch {
-				case err != nil:
+				if err != nil {
 					problems = append(problems, Problem{Span: u.Span, Found: capital(err.Error()) + "."})
-				case !seen[file.Name]:
-					seen[file.Name] = true
+					continue
+				}
+				if seen[file.Name] == nil {
+					seen[file.Name] = file
 					files = append(files, file)
 				}
+				uses[s.file] = append(uses[s.file], seen[file.Name])
 			}
 		}
 		used = append(used, files...)
 	}
-	return all, used, problems
+	return all, layersOf(own, uses), used, problems
+}
+
+// layersOf puts files in the order in which they count over each other, the
+// weakest first: a file counts over those it uses, and of two that it uses the
+// later one over the earlier. The design's own files count over all others and
+// are one layer.
+func layersOf(own []*source.File, uses map[*source.File][]*source.File) [][]*source.File {
+	var layers [][]*source.File
+	seen := make(map[*source.File]bool, len(own))
+	for _, f := range own {
+		seen[f] = true
+	}
+	// On the way down a file waits for those it uses; a stack of our own, as the
+	// way can be as long as there are files.
+	type visit struct {
+		file *source.File
+		next int // of the files it uses
+	}
+	for _, first := range own {
+		for way := []visit{{file: first}}; len(way) > 0; {
+			v := &way[len(way)-1]
+			if v.next == len(uses[v.file]) {
+				if len(way) > 1 {
+					layers = append(layers, []*source.File{v.file})
+				}
+				way = way[:len(way)-1]
+				continue
+			}
+			f := uses[v.file][v.next]
+			v.next++
+			if !seen[f] {
+				seen[f] = true
+				way = append(way, visit{file: f})
+			}
+		}
+	}
+	return append(layers, own)
 }
 
 // follow opens a file that another names.

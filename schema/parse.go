@@ -16,7 +16,7 @@ type hclBlock = hclsyntax.Block
 
 // fragment is what one file holds before names are followed.
 type fragment struct {
-	used       bool // the file is used by another
+	place      standing
 	file       *source.File
 	problems   []Problem
 	partial    bool          // names that the file holds may be missing here
@@ -65,10 +65,10 @@ func (s *syntax) decoder() *decoder {
 	return &decoder{file: s.file, mended: s.mended, dialect: theDialect()}
 }
 
-// readFragment decodes a parsed file. A used file holds models, criteria and
-// uses only.
-func readFragment(s syntax, givens *givenNames, used bool) *fragment {
-	f := &fragment{file: s.file, problems: s.problems, partial: s.partial, used: used}
+// readFragment decodes a parsed file. One that is not the design's own holds
+// models, criteria and uses only.
+func readFragment(s syntax, givens *givenNames, place standing) *fragment {
+	f := &fragment{file: s.file, problems: s.problems, partial: s.partial, place: place}
 	if s.body == nil {
 		return f
 	}
@@ -93,8 +93,12 @@ func readFragment(s syntax, givens *givenNames, used bool) *fragment {
 			i = slices.Index(x.tops, b.Type)
 		}
 		switch {
-		case used && !x.top[i].catalogue:
-			d.refuse(d.span(b.TypeRange), "This file is used by another and holds "+withArticle(b.Type)+".", "A file that is used holds models and criteria; the other blocks of a design stand in its own files.", "")
+		case place != standsOwn && !x.top[i].catalogue:
+			read := "This file is used by another"
+			if place == standsForLimit {
+				read = "This file is read for its criteria"
+			}
+			d.refuse(d.span(b.TypeRange), read+" and holds "+withArticle(b.Type)+".", "A file that is used holds models and criteria; the other blocks of a design stand in its own files.", "")
 		default:
 			x.top[i].read(d, f, b)
 		}

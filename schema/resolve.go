@@ -13,7 +13,8 @@ import (
 // resolver follows everything in a design that points elsewhere.
 type resolver struct {
 	design   *Design
-	refs     [][]reference // of each section
+	layers   [][]*source.File // the weakest first
+	refs     [][]reference    // of each section
 	hints    map[string]hint
 	problems []Problem
 	said     int                  // problems of the resolver's own
@@ -76,14 +77,9 @@ func (r *resolver) merge(fragments []*fragment) {
 		d.Supplies = append(d.Supplies, f.supplies...)
 		d.Items = append(d.Items, f.items...)
 		d.Deviations = append(d.Deviations, f.deviations...)
-		if f.used { // of two settings the later one counts: the design's own
-			d.Criteria = append(f.criteria, d.Criteria...)
-		} else {
-			d.Criteria = append(d.Criteria, f.criteria...)
-		}
-		d.Criterions = append(d.Criterions, f.criterions...)
 		d.Catalogue.add(&f.catalogue)
 	}
+	r.layCriteria(fragments)
 	d.System = &System{}
 	if len(systems) > 0 {
 		d.System = systems[0]
@@ -110,7 +106,6 @@ func (r *resolver) resolve() {
 	distinct(r, "reading", d.Readings)
 	distinct(r, "supply", d.Supplies)
 	distinct(r, "part", d.Items)
-	distinct(r, "criterion", d.Criterions)
 	r.units, r.lines, r.spaces = byName(d.Units), byName(d.Lines), byName(d.Spaces)
 	r.groupsAgainstLines()
 	r.checkReferences(r.refs)

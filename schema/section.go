@@ -13,7 +13,7 @@ import (
 // of it: some whole blocks, one very large block, or all of the file.
 type section struct {
 	syntax
-	used   bool // the file is used by another
+	place  standing
 	first  bool // holds, or may hold, blocks that are read before all others
 	ready  bool // parsed, or refused
 	doubt  bool // does not come to what the whole file would
@@ -21,6 +21,15 @@ type section struct {
 	parsed []*hclsyntax.Body
 	left   atomic.Int32 // pieces still to be parsed
 }
+
+// standing is what a file is to the design, which decides what it may hold.
+type standing int
+
+const (
+	standsOwn      standing = iota // it is the design, or a part of it
+	standsUsed                     // another file uses it
+	standsForLimit                 // it is read for its criteria, apart from any design
+)
 
 // cutting says how files are divided into sections.
 type cutting struct {
@@ -30,7 +39,7 @@ type cutting struct {
 }
 
 // sections divides files, in order.
-func (c cutting) sections(files []*source.File, used bool) []*section {
+func (c cutting) sections(files []*source.File, place standing) []*section {
 	perFile := make([][]*section, len(files))
 	parallel.Do(len(files), c.workers, func(i int) {
 		f := files[i]
@@ -51,7 +60,7 @@ func (c cutting) sections(files []*source.File, used bool) []*section {
 	var all []*section
 	for _, sections := range perFile {
 		for _, s := range sections {
-			s.used = used
+			s.place = place
 			all = append(all, s)
 		}
 	}

@@ -64,7 +64,7 @@ func IsBuiltIn(file *source.File) bool {
 func Typical() (*Catalogue, error) {
 	all := &Catalogue{}
 	for _, class := range typicalClasses() {
-		f := readFragment(parseTypical(typicalFile(class), anyName), nil, true)
+		f := readFragment(parseTypical(typicalFile(class), anyName), nil, standsUsed)
 		if len(f.problems) > 0 {
 			p := f.problems[0]
 			return nil, fmt.Errorf("read the typical catalogue, %s, line %d: %s", class, p.Span.From().Line, p)
@@ -144,7 +144,7 @@ func anyName(string) bool { return true }
 // a DIN 5 is differs from no design to another, so they are read once.
 var connectorsByName = sync.OnceValue(func() map[string]*ConnectorModel {
 	byName := map[string]*ConnectorModel{}
-	for _, m := range readFragment(parseTypical(typicalFile(typicalConnectors), anyName), nil, true).catalogue.Connectors {
+	for _, m := range readFragment(parseTypical(typicalFile(typicalConnectors), anyName), nil, standsUsed).catalogue.Connectors {
 		byName[fold(plainConnector(m.Name))] = m
 	}
 	return byName
@@ -258,7 +258,7 @@ func (r *resolver) readTypical(need *typicalNeed) {
 		wanted = anyName
 	}
 	for _, file := range files {
-		f := readFragment(parseTypical(file, wanted), nil, true)
+		f := readFragment(parseTypical(file, wanted), nil, standsUsed)
 		r.problems = append(r.problems, f.problems...)
 		r.design.Catalogue.add(&f.catalogue)
 	}

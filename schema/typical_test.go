@@ -402,7 +402,7 @@ func TestModelBlocksReadAgain(t *testing.T) {
 		if !strings.HasPrefix(m.Block, m.Kind+" "+strconv.Quote(m.Name)+" {") || !strings.HasSuffix(m.Block, "\n}") {
 			t.Errorf("%s is not a whole block:\n%s", m.Name, m.Block)
 		}
-		f := readFragment(parseFile(source.NewFile("copy"+Ending, []byte(m.Block+"\n"))), nil, true)
+		f := readFragment(parseFile(source.NewFile("copy"+Ending, []byte(m.Block+"\n"))), nil, standsUsed)
 		for _, p := range f.problems {
 			t.Errorf("%s: %s", m.Name, p)
 		}
