@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
@@ -24,6 +23,9 @@ type Options struct {
 	Folders []string
 	// Only names the checks to ask; nil asks all.
 	Only []string
+	// Specification counts over the criteria of every design; nil when there is
+	// none.
+	Specification *schema.Specification
 }
 
 // Result is what a run found in all designs, in the order they were named.
@@ -44,6 +46,8 @@ type Judged struct {
 	Design   *schema.Design
 	System   *analysis.System
 	Outcomes []check.Outcome
+	// InForce is what holds for each check that was to be asked.
+	InForce []InForce
 	// Off are checks that criteria turned off, or that answer only when
 	// criteria turn them on.
 	Off []*check.Check
@@ -92,6 +96,7 @@ func Judge(design *schema.Design, options Options) *Judged {
 		j.Design = nil
 		return j
 	}
+	j.InForce = inForce(plan)
 	j.System = analysis.Analyse(design, options.Workers)
 	runs := make([]*check.Run, 0, len(plan))
 	for _, p := range plan {
@@ -111,7 +116,7 @@ func Judge(design *schema.Design, options Options) *Judged {
 		for k := range runs[i].Outcomes {
 			o := &runs[i].Outcomes[k]
 			if o.Verdict == check.Fail && p.severity != 0 {
-				o.Severity = p.severity
+				o.Severity, o.SeverityOrigin = p.severity, p.setAt
 			}
 		}
 		j.Outcomes = append(j.Outcomes, runs[i].Outcomes...)
@@ -127,98 +132,11 @@ type asked struct {
 	limits   check.Limits
 	severity check.Severity // 0: as the check says
 	off      bool
+	setAt    source.Span // where criteria set severity or off
 }
 
 func active(plan []asked) []asked {
 	return slices.DeleteFunc(slices.Clone(plan), func(a asked) bool { return a.off })
-}
-
-// planOf applies the criteria of a design to the checks. Of two settings of one
-// parameter the design's own files win over used ones, and a later block over
-// an earlier one of the same file.
-func planOf(design *schema.Design, options Options) ([]asked, []schema.Problem) {
-	var plan []asked
-	for _, c := range options.Checks {
-		if options.Only != nil && !slices.Contains(options.Only, c.ID) {
-			continue
-		}
-		plan = append(plan, asked{check: c, limits: check.DefaultLimits(c), off: c.Off})
-	}
-	var problems []schema.Problem
-	for _, criteria := range design.Criteria {
-		for _, limit := range criteria.Limits {
-			problems = append(problems, applyLimit(plan, options.Checks, limit)...)
-		}
-	}
-	return plan, problems
-}
-
-func applyLimit(plan []asked, all []*check.Check, limit *schema.Limit) []schema.Problem {
-	known := slices.IndexFunc(all, func(c *check.Check) bool { return c.ID == limit.Name })
-	if known < 0 {
-		ids := make([]string, len(all))
-		for i, c := range all {
-			ids[i] = c.ID
-		}
-		return []schema.Problem{{Span: limit.NameSpan, Found: fmt.Sprintf("There is no check %q.", limit.Name), Expected: "`loudlint checks` lists them.", Nearest: quotedOr(schema.Nearest(limit.Name, ids))}}
-	}
-	c := all[known]
-	at := slices.IndexFunc(plan, func(a asked) bool { return a.check == c })
-	var problems []schema.Problem
-	for _, s := range limit.Settings {
-		if s.Name == "severity" {
-			severity, ok := check.ParseSeverity(s.Value.V)
-			if !ok && s.Value.V != "off" {
-				problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%q is no severity.", s.Value.V), Expected: `Severity is "error", "warning", "note" or "off".`, Nearest: quotedOr(schema.Nearest(s.Value.V, []string{"error", "warning", "note", "off"}))})
-			} else if at >= 0 {
-				plan[at].severity, plan[at].off = severity, !ok
-			}
-			continue
-		}
-		param := paramOf(c, s.Name)
-		if param == nil {
-			problems = append(problems, unknownParam(c, s))
-			continue
-		}
-		value, err := param.Unit.Parse(s.Value.V, s.Quoted)
-		if err != nil {
-			problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%s of %s: %v.", s.Name, c.ID, err), Expected: fmt.Sprintf("It is written like its default: %s.", param.Written(param.Default))})
-			continue
-		}
-		if !(value >= param.Low && value <= param.High) {
-			problems = append(problems, schema.Problem{Span: s.Value.Span, Found: fmt.Sprintf("%s of %s cannot be %s.", s.Name, c.ID, s.Value.V), Expected: fmt.Sprintf("It lies between %s and %s.", param.Unit.Format(param.Low), param.Unit.Format(param.High))})
-			continue
-		}
-		if at >= 0 {
-			plan[at].off = false
-			plan[at].limits = plan[at].limits.With(check.Limit{Param: param, Value: value, Origin: s.Value.Span})
-		}
-	}
-	return problems
-}
-
-func paramOf(c *check.Check, name string) *check.Param {
-	for i := range c.Params {
-		if c.Params[i].Name == name {
-			return &c.Params[i]
-		}
-	}
-	return nil
-}
-
-func unknownParam(c *check.Check, s schema.Setting) schema.Problem {
-	names := []string{"severity"}
-	for _, p := range c.Params {
-		names = append(names, p.Name)
-	}
-	return schema.Problem{Span: s.NameSpan, Found: fmt.Sprintf("%s has no parameter %q.", c.ID, s.Name), Expected: fmt.Sprintf("It has: %s.", strings.Join(names, ", ")), Nearest: schema.Nearest(s.Name, names)}
-}
-
-func quotedOr(text string) string {
-	if text == "" {
-		return ""
-	}
-	return `"` + text + `"`
 }
 
 // order puts outcomes into the one order in which everything is written: by

@@ -30,14 +30,15 @@ const (
 
 // checking holds the flags of check.
 type checking struct {
-	format  string
-	output  string
-	gate    string
-	passes  bool
-	only    []string
-	folders []string
-	workers int
-	page    pageFlags
+	format   string
+	output   string
+	gate     string
+	passes   bool
+	only     []string
+	folders  []string
+	criteria []string
+	workers  int
+	page     pageFlags
 }
 
 func checkCommand(p *Process) *cli.Command {
@@ -58,6 +59,7 @@ func checkCommand(p *Process) *cli.Command {
 				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),
 			cli.Words(&c.only, "only", "CHECK", "ask these checks and no others", "check", offerChecks),
+			criteriaFlag(&c.criteria),
 			cli.Texts(&c.folders, "folder", "FOLDER", "where else a file that a design uses may lie"),
 			cli.Number(&c.workers, "workers", "NUMBER", "processors to use at most (default all); the result is the same", 1, 1024),
 		}, c.page.declare()...),
@@ -83,7 +85,11 @@ func (c *checking) run(arguments []string, p *Process) int {
 	if err != nil {
 		return p.misunderstood(err, "help check")
 	}
-	result := linter.Check(paths, linter.Options{Checks: rules.All(), Only: c.only, Workers: c.workers, Folders: c.folders})
+	options := linter.Options{Checks: rules.All(), Only: c.only, Workers: c.workers, Folders: c.folders}
+	if !p.specify(&options, c.criteria) {
+		return statusNotUnderstood
+	}
+	result := linter.Check(paths, options)
 	status := statusOf(result, c.gate)
 	write := func(w io.Writer) error { return c.write(w, result, status, p) }
 	if c.output == "" {
@@ -93,7 +99,7 @@ func (c *checking) run(arguments []string, p *Process) int {
 		c.sayProblems(p, result)
 		return status
 	}
-	if err := c.save(result, write); err != nil {
+	if err := c.save(result, options.Specification, write); err != nil {
 		return p.failed(err)
 	}
 	c.sayProblems(p, result)
@@ -189,7 +195,10 @@ func (c *checking) refuseOutput(paths []string) error {
 }
 
 // save writes the result into a file that is none of those that were read.
-func (c *checking) save(r *linter.Result, write func(io.Writer) error) error {
+func (c *checking) save(r *linter.Result, held *schema.Specification, write func(io.Writer) error) error {
+	if held != nil && slices.ContainsFunc(held.Files, func(f *source.File) bool { return sameFile(f.Name, c.output) }) {
+		return fmt.Errorf("write the result: %s was read for its criteria", c.output)
+	}
 	for _, d := range r.Designs {
 		for _, f := range filesOf(d) {
 			if sameFile(f.Name, c.output) {

@@ -66,6 +66,7 @@ func programOf(p *Process) *cli.Program {
 		checkCommand(p),
 		explainCommand(p),
 		checksCommand(p),
+		criteriaCommand(p),
 		modelsCommand(p),
 		completionCommand(p, program),
 		versionCommand(p),

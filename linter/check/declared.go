@@ -2,13 +2,27 @@ package check
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
+
+	"loudlint/schema/quantity"
 )
 
 // Written gives the parameter as criteria would set it to a value:
 // warning_margin = "10 %".
-func (p *Param) Written(value float64) string {
+func (p *Param) Written(value float64) string { return p.written(p.Unit.Format(value)) }
+
+// Exactly does the same with as many digits as the value has, so that it is the
+// same when it is read again.
+func (p *Param) Exactly(value float64) string {
 	text := p.Unit.Format(value)
+	if again, err := p.Unit.Parse(text, p.Unit != Plain && p.Unit != Switch); err == nil && quantity.AtMost(again, value) && quantity.AtLeast(again, value) {
+		return p.written(text)
+	}
+	return p.written(strings.TrimSpace(strconv.FormatFloat(value, 'f', -1, 64) + " " + string(p.Unit)))
+}
+
+func (p *Param) written(text string) string {
 	if p.Unit != Plain && p.Unit != Switch {
 		text = `"` + text + `"`
 	}

@@ -37,7 +37,10 @@ type Outcome struct {
 	Check    *Check
 	Verdict  Verdict
 	Severity Severity // of a fail; 0 otherwise
-	Subject  Subject
+	// SeverityOrigin is where criteria set the severity; zero when the check gave
+	// it. The engine sets it.
+	SeverityOrigin source.Span
+	Subject        Subject
 	// Key tells apart several answers of one check about one subject; it never
 	// holds a number that can change.
 	Key string

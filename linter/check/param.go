@@ -80,13 +80,17 @@ func (l Limits) Get(name string) Limit {
 // Basis says where the value comes from: the criteria, or the default's basis.
 func (l Limit) Basis(c *Check) string {
 	if !l.Origin.IsZero() {
-		p := l.Origin.From()
-		return fmt.Sprintf("set by the criteria at %s:%d", l.Origin.File.Name, p.Line)
+		return SetAt(l.Origin)
 	}
 	if l.Param.Basis != "" {
 		return l.Param.Basis
 	}
 	return c.Basis
+}
+
+// SetAt says where criteria set something.
+func SetAt(origin source.Span) string {
+	return fmt.Sprintf("set by the criteria at %s:%d", origin.File.Name, origin.From().Line)
 }
 
 // String prints the value with its unit.

@@ -104,7 +104,15 @@ func outcome(c *check.Check, v check.Verdict, s check.Severity, about check.Subj
 }
 
 func judged(d *schema.Design, outcomes ...check.Outcome) *linter.Judged {
-	return &linter.Judged{Name: d.Name, Design: d, Outcomes: outcomes}
+	j := &linter.Judged{Name: d.Name, Design: d, Outcomes: outcomes}
+	seen := map[string]bool{}
+	for _, o := range outcomes {
+		if !seen[o.Check.ID] {
+			seen[o.Check.ID] = true
+			j.InForce = append(j.InForce, linter.InForce{Check: o.Check, Limits: check.DefaultLimits(o.Check)})
+		}
+	}
+	return j
 }
 
 func result(designs ...*linter.Judged) *linter.Result {
@@ -263,7 +271,11 @@ type (
 					ID    string
 					Index int
 				}
-				Configuration struct{ Enabled *bool }
+				Configuration struct {
+					Enabled    *bool
+					Level      string
+					Parameters map[string]any
+				}
 			}
 			ToolExecutionNotifications []struct {
 				Descriptor struct {

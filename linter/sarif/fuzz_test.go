@@ -116,8 +116,8 @@ func (g *generator) result() *linter.Result {
 			for range g.few(4) {
 				j.Outcomes = append(j.Outcomes, g.outcome(r.Checks[g.IntN(2)]))
 			}
-			if g.Bool() {
-				j.Off = r.Checks[:1]
+			for _, c := range r.Checks {
+				j.InForce = append(j.InForce, linter.InForce{Check: c, Limits: check.DefaultLimits(c), Severity: check.Severity(g.IntN(4)), Off: g.Bool(), Origin: g.span()})
 			}
 		}
 		r.Designs = append(r.Designs, j)

@@ -113,6 +113,12 @@ func many(t *testing.T) *linter.Result {
 		outcome(load, check.Fail, check.Warning, subject("line", "Hall", "loudspeaker", "H"), in(t, d, `loudspeaker "H"`), "Nearly too much."),
 		outcome(load, check.Fail, check.Warning, check.Subject{}, source.Span{}, "The job as a whole is too much."),
 	)
+	origin := in(t, d, "25")
+	j.Outcomes[0].SeverityOrigin = origin
+	param := &load.Params[0]
+	j.InForce[0].Severity, j.InForce[0].Origin = check.Error, origin
+	j.InForce[0].Limits = j.InForce[0].Limits.With(check.Limit{Param: param, Value: param.Default / 2, Origin: origin})
+	j.InForce = append(j.InForce, linter.InForce{Check: silent, Off: true})
 	j.Off = []*check.Check{silent}
 	r := result(j)
 	r.Checks = append(r.Checks, silent)

@@ -138,6 +138,7 @@ func propertiesOf(o *check.Outcome, p *places) resultProperties {
 			r.Limit.Relation = "at most"
 		}
 	}
+	r.SeverityOrigin = p.at(o.SeverityOrigin)
 	for _, m := range o.Remedies {
 		r.Remedies = append(r.Remedies, remedy{Text: m.Text, Certainty: m.Sure.String()})
 	}

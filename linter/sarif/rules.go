@@ -65,28 +65,42 @@ func parameterOf(p check.Param) parameter {
 	return one
 }
 
-// overrides tells which checks the criteria of a design turned off, or on.
+// overrides tells what criteria changed for a design: which checks they turned
+// off or on, what severity all findings of a check have, and its parameters.
 func (r *rules) overrides(j *linter.Judged) []configurationOverride {
 	var all []configurationOverride
-	add := func(c *check.Check, enabled bool) {
-		all = append(all, configurationOverride{
-			Configuration: reportingConfiguration{Enabled: &enabled},
-			Descriptor:    reportingDescriptorReference{ID: c.ID, Index: r.index(c)},
-		})
-	}
-	for _, c := range j.Off {
-		if !c.Off {
-			add(c, false)
+	for _, f := range j.InForce {
+		o := configurationOverride{
+			Configuration: reportingConfiguration{Parameters: changedParameters(f)},
+			Descriptor:    reportingDescriptorReference{ID: f.Check.ID, Index: r.index(f.Check)},
 		}
-	}
-	on := map[*check.Check]bool{}
-	for i := range j.Outcomes {
-		if c := j.Outcomes[i].Check; c.Off && !on[c] {
-			on[c] = true
-			add(c, true)
+		if f.Off != f.Check.Off {
+			enabled := !f.Off
+			o.Configuration.Enabled = &enabled
+		}
+		if f.Severity != 0 {
+			o.Configuration.Level = f.Severity.String()
+		}
+		if o.Configuration.Enabled != nil || o.Configuration.Level != "" || len(o.Configuration.Parameters) > 0 {
+			all = append(all, o)
 		}
 	}
 	return all
+}
+
+func changedParameters(f linter.InForce) map[string]any {
+	changed := map[string]any{}
+	for i := range f.Check.Params {
+		p := &f.Check.Params[i]
+		switch l := f.Limits.Get(p.Name); {
+		case l.Origin.IsZero():
+		case p.Unit == check.Switch:
+			changed[p.Name] = l.On()
+		default:
+			changed[p.Name] = finite(l.Value)
+		}
+	}
+	return changed
 }
 
 // markup is how a help text is written.

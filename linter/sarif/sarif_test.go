@@ -361,7 +361,14 @@ func TestRules(t *testing.T) {
 	}
 	enabled := map[string]bool{}
 	for _, o := range run.Invocations[0].RuleConfigurationOverrides {
-		enabled[o.Descriptor.ID] = *o.Configuration.Enabled
+		if o.Configuration.Enabled != nil {
+			enabled[o.Descriptor.ID] = *o.Configuration.Enabled
+		}
+		if o.Descriptor.ID == "test-load" {
+			if diff := cmp.Diff(map[string]any{"margin": 5.0}, o.Configuration.Parameters); diff != "" || o.Configuration.Level != "error" {
+				t.Errorf("of test-load: level %q, parameters (-want +got):\n%s", o.Configuration.Level, diff)
+			}
+		}
 		if id := run.Tool.Driver.Rules[o.Descriptor.Index].ID; id != o.Descriptor.ID {
 			t.Errorf("an override of %s leads to %s", o.Descriptor.ID, id)
 		}

@@ -175,9 +175,11 @@ type resultProperties struct {
 	Identity string     `json:"identity"`
 	Evidence []evidence `json:"evidence,omitempty"`
 	Limit    *limit     `json:"limit,omitempty"`
-	Remedies []remedy   `json:"remedies,omitempty"`
-	Missing  []missing  `json:"missing,omitempty"`
-	Assumed  []string   `json:"assumed,omitempty"`
+	// SeverityOrigin is where criteria set the level.
+	SeverityOrigin *physicalLocation `json:"severityOrigin,omitempty"`
+	Remedies       []remedy          `json:"remedies,omitempty"`
+	Missing        []missing         `json:"missing,omitempty"`
+	Assumed        []string          `json:"assumed,omitempty"`
 }
 
 type evidence struct {

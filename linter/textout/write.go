@@ -109,7 +109,7 @@ func (p *page) judged(d *linter.Judged, o Options, several bool) {
 		}
 		for _, o := range g.passes {
 			p.say(strings.TrimSuffix(o.Message, "."))
-			p.say("(" + checkOf(o) + ").")
+			p.say("(" + checkOf(o) + setLimit(o.Limit) + ").")
 			p.entry("pass", Pass, labelInset)
 		}
 		if len(g.passes) > 0 {
@@ -123,6 +123,15 @@ func (p *page) judged(d *linter.Judged, o Options, several bool) {
 		p.sentence()
 		p.line()
 	}
+}
+
+// setLimit tells of the limit that something was held against when criteria set
+// it.
+func setLimit(b *check.Bound) string {
+	if b == nil || b.Origin.IsZero() {
+		return ""
+	}
+	return "; " + b.Text + ", " + check.SetAt(b.Origin)
 }
 
 // group is a part of the system with what was found about it and the parts
@@ -246,6 +255,12 @@ func (p *page) finding(o *check.Outcome, above source.Span) {
 			p.say(o.Limit.Basis)
 		}
 		p.row("limit")
+	}
+	if !o.SeverityOrigin.IsZero() {
+		p.say(o.Severity.String())
+		p.join(";")
+		p.say(check.SetAt(o.SeverityOrigin))
+		p.row("severity")
 	}
 	p.assumed(o.Assumed)
 	for i := range o.Remedies {
