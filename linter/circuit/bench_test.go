@@ -30,6 +30,20 @@ func branched(count int, leg circuit.Leg) *circuit.Network {
 	return n
 }
 
+// ring is a drawn line whose cable comes back to the amplifier.
+func ring(count int, leg circuit.Leg) *circuit.Network {
+	n := drawn(count, leg)
+	n.Ring(circuit.Node(count), leg)
+	return n
+}
+
+// reverseReturn is a drawn line whose return conductor begins at the first loudspeaker.
+func reverseReturn(count int, leg circuit.Leg) *circuit.Network {
+	n := drawn(count, leg)
+	n.ReverseReturn(1, circuit.Node(count), leg)
+	return n
+}
+
 var networks = []struct {
 	name  string
 	build func(count int, leg circuit.Leg) *circuit.Network
@@ -38,6 +52,8 @@ var networks = []struct {
 	{"chain", drawn, circuit.Leg{ROhm: 1e-4}},
 	{"chain with L and C", drawn, circuit.Leg{ROhm: 1e-4, LHenry: 1e-9, CFarad: 1e-13}},
 	{"branched", branched, circuit.Leg{ROhm: 1e-4}},
+	{"ring", ring, circuit.Leg{ROhm: 1e-4}},
+	{"reverse return", reverseReturn, circuit.Leg{ROhm: 1e-4}},
 }
 
 func BenchmarkSolve(b *testing.B) {

@@ -1,4 +1,5 @@
-// Package circuit solves the network on one amplifier output: cable, loudspeakers and attenuators wired as a tree.
+// Package circuit solves the network on one amplifier output: cable, loudspeakers and attenuators wired as a tree, with
+// rings and reverse returns laid on it.
 //
 // It owns the electrical model of a loudspeaker line and its exact solution at one frequency: input impedance, volts at
 // every node, current in every leg, watts in every load, watts lost on the way. Numbers go in and numbers come out, in SI
@@ -26,14 +27,21 @@
 // and loads, and no depth of the tree can exhaust a stack. This is the ladder method of the textbooks, exact for linear
 // loads.
 //
+// A ring (a line fed from both ends) is solved on its tree: with the closing leg open, then adding the answer to the
+// current that closing it drives through the far end (compensation theorem). A reverse return (the return conductor begins
+// at the first device and comes home from the last) is, between its devices, an ordinary line fed with half the current from
+// each end; two passes over the tree and one equation for the current solve it. The derivations stand beside closeRing and
+// closeReverse. Both walk the path from the terminals to the far end and back once more: still linear, whatever hangs on
+// the way.
+//
 // # What is not covered
 //
 // Loads are linear and the source has no impedance of its own (a first leg can stand for one). Conductors have their
 // direct-current resistance at every frequency; skin effect, by the Bessel formula of a round wire, moves a line loss of
 // 10 % by less than 0.06 dB up to 2.5 mm² and 10 kHz.
 //
-// A ring (a line fed from both ends) and a reverse return are not trees. They can be built on this solution: a ring by
-// cutting one leg, solving the tree, and adding the answer to a current driven through the cut (compensation theorem), for
-// which the parent-before-child order and the stored admittances are all that is needed; a reverse return needs the two
-// conductors of a leg apart.
+// A ring closes at the terminals, whose voltage is given; one that closes elsewhere is not taken, nor are two with a leg in
+// common or one with an attenuator in it. Both conductors of a ring's legs are taken to be alike, as in a cable, so that
+// the currents in them are. In a reverse return they are not, and what the conductors enclose is a wide loop, of which the
+// inductance depends on where they lie; legs count with the inductance of their cable alone.
 package circuit

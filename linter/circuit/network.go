@@ -87,7 +87,7 @@ type Error struct {
 
 func (e *Error) Error() string { return fmt.Sprintf("%s (node %d)", e.Problem, e.Node) }
 
-// Network is a tree of legs, attenuators and loads. Its builder methods keep the first error: after one they do nothing and
+// Network is a tree of legs, attenuators and loads, on which rings and reverse returns may be laid. Its builder methods keep the first error: after one they do nothing and
 // return -1, so that a caller may build the whole network and ask Err, or Solve, once. A network is safe for any number of
 // concurrent solvers while nobody changes it.
 type Network struct {
@@ -110,6 +110,9 @@ type Network struct {
 	curves     []*Curve
 	curveIndex map[*Curve]int32
 	strings    []Node // where each series string is connected
+
+	loops  []loop
+	loopOf []int32 // by node: one more than the index of the loop whose path it lies on; as long as needed
 
 	err *Error
 }
@@ -187,6 +190,7 @@ func (n *Network) Copy() *Network {
 	c.loadNode, c.loadOhm, c.loadSeries = slices.Clip(n.loadNode), slices.Clip(n.loadOhm), slices.Clip(n.loadSeries)
 	c.loadCurve, c.loadString = slices.Clip(n.loadCurve), slices.Clip(n.loadString)
 	c.curves, c.strings = slices.Clip(n.curves), slices.Clip(n.strings)
+	c.loops, c.loopOf = slices.Clone(n.loops), slices.Clone(n.loopOf)
 	c.curveIndex = maps.Clone(n.curveIndex)
 	return &c
 }
@@ -272,10 +276,19 @@ func (n *Network) ready(what string, at Node, nodes, loads int) bool {
 		return false
 	case at < 0 || int(at) >= len(n.parent):
 		n.fail(at, "%s: there is no such node, the network has %d", what, len(n.parent))
+	case nodes+loads > 0 && n.oneConductor(at):
+		n.fail(at, "%s: only the go conductor of a reverse return passes here", what)
 	case nodes > MaxNodes-len(n.parent) || loads > MaxNodes-len(n.loadNode):
 		n.fail(at, "%s: more than %d nodes or loads", what, MaxNodes)
 	}
 	return n.err == nil
+}
+
+// impedance of a leg, its capacitance apart.
+func (l Leg) impedance(omega float64) complex128 { return complex(l.ROhm, omega*l.LHenry) }
+
+func (n *Network) legImpedance(node Node, omega float64) complex128 {
+	return complex(n.legOhm[node], omega*n.legHenry[node])
 }
 
 func (n *Network) legValid(what string, at Node, leg Leg) bool {

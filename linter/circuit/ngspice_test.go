@@ -159,7 +159,10 @@ func runNgspice(t *testing.T, program string, trees []recordedTree) {
 		for _, i := range indices {
 			r, prefix := &trees[i], fmt.Sprintf("t%d", i)
 			for node := range len(randomTree(r.Seed, everyKind[r.Kind]).edges) + 1 {
-				volts, ok := answer[fmt.Sprintf("v(%sn%d)", prefix, node)]
+				volts, ok := answer[fmt.Sprintf("v(%su%d)", prefix, node)]
+				if !ok {
+					volts, ok = answer[fmt.Sprintf("v(%sn%d)", prefix, node)]
+				}
 				if !ok {
 					t.Fatalf("ngspice did not answer for node %d of tree %d", node, i)
 				}
@@ -174,7 +177,9 @@ func runNgspice(t *testing.T, program string, trees []recordedTree) {
 	}
 }
 
-// writeNetlist writes a tree. Nodes are <prefix>n0, n1 …; internal ones carry the name of their element.
+// writeNetlist writes a tree with its loops. Nodes are <prefix>n0, n1 …; internal ones carry the name of their element. The
+// second conductor is ground but where that of a reverse return lies apart: there it has nodes <prefix>r1, r2 …, and
+// <prefix>u1, u2 … are the voltages between the two, for ngspice writes potentials.
 func writeNetlist(w *bytes.Buffer, prefix string, tr tree) {
 	node := func(n circuit.Node) string { return fmt.Sprintf("%sn%d", prefix, n) }
 	omega := 2 * math.Pi * tr.hz
@@ -187,25 +192,61 @@ func writeNetlist(w *bytes.Buffer, prefix string, tr tree) {
 		}
 	}
 	fmt.Fprintf(w, "V%s %s 0 dc 0 ac %s\n", prefix, node(0), full(tr.volts))
+	leads, low := tr.sections(), make([]string, len(tr.edges)+1)
+	low[0] = "0"
+	for i, e := range tr.edges {
+		low[i+1] = low[e.from]
+		if leads[i+1] == apart || tr.begins(circuit.Node(i+1)) {
+			low[i+1] = fmt.Sprintf("%sr%d", prefix, i+1)
+		}
+		if low[i+1] != "0" {
+			fmt.Fprintf(w, "E%su%d %su%d 0 %s %s 1\n", prefix, i+1, prefix, i+1, node(circuit.Node(i+1)), low[i+1])
+		}
+	}
+	leg := func(name, from, to string, leg circuit.Leg) {
+		if leg.LHenry > 0 {
+			resistor(name, from, name+"x", leg.ROhm)
+			fmt.Fprintf(w, "L%s %sx %s %s\n", name, name, to, full(leg.LHenry))
+		} else {
+			resistor(name, from, to, leg.ROhm)
+		}
+	}
+	capacitor := func(name string, at circuit.Node, farad float64) {
+		if farad > 0 {
+			fmt.Fprintf(w, "C%s %s %s %s\n", name, node(at), low[at], full(farad))
+		}
+	}
+	for i, l := range tr.loops {
+		name := fmt.Sprintf("%so%d", prefix, i)
+		if l.reverse {
+			leg(name, low[l.far], "0", l.leg)
+			continue
+		}
+		leg(name, node(0), node(l.far), l.leg)
+		capacitor(name+"a", 0, l.leg.CFarad/2)
+		capacitor(name+"b", l.far, l.leg.CFarad/2)
+	}
 	for i, e := range tr.edges {
 		name, from, to := fmt.Sprintf("%sk%d", prefix, i+1), node(e.from), node(circuit.Node(i+1))
 		if e.isAttenuator {
 			// The output is a voltage source of a·b·V_in; what it gives is measured and drawn a-fold from the input.
 			v, a := e.factors()
-			fmt.Fprintf(w, "E%s %sx 0 %s 0 %s\n", name, name, from, full(v))
+			second := low[i+1]
+			fmt.Fprintf(w, "E%s %sx %s %s %s %s\n", name, name, second, from, second, full(v))
 			fmt.Fprintf(w, "V%sm %sx %s 0\n", name, name, to)
-			fmt.Fprintf(w, "F%s %s 0 V%sm %s\n", name, from, name, full(a))
+			fmt.Fprintf(w, "F%s %s %s V%sm %s\n", name, from, second, name, full(a))
 			continue
 		}
-		if e.leg.LHenry > 0 {
-			resistor(name, from, name+"x", e.leg.ROhm)
-			fmt.Fprintf(w, "L%s %sx %s %s\n", name, name, to, full(e.leg.LHenry))
+		if leads[i+1] == apart {
+			half := circuit.Leg{ROhm: e.leg.ROhm / 2, LHenry: e.leg.LHenry / 2}
+			leg(name, from, to, half)
+			leg(name+"r", low[e.from], low[i+1], half)
 		} else {
-			resistor(name, from, to, e.leg.ROhm)
+			leg(name, from, to, e.leg)
 		}
-		if e.leg.CFarad > 0 {
-			fmt.Fprintf(w, "C%sa %s 0 %s\n", name, from, full(e.leg.CFarad/2))
-			fmt.Fprintf(w, "C%sb %s 0 %s\n", name, to, full(e.leg.CFarad/2))
+		if leads[i+1] != goAlone {
+			capacitor(name+"a", e.from, e.leg.CFarad/2)
+			capacitor(name+"b", circuit.Node(i+1), e.leg.CFarad/2)
 		}
 	}
 	for i, h := range tr.loads {
@@ -214,7 +255,7 @@ func writeNetlist(w *bytes.Buffer, prefix string, tr tree) {
 			name := fmt.Sprintf("%sd%dp%d", prefix, i, j)
 			to := name + "y"
 			if j == len(h.parts)-1 {
-				to = "0"
+				to = low[h.at]
 			}
 			z := impedance(part, tr.hz) // at this frequency a resistance with an inductance or a capacitance
 			switch {
@@ -280,7 +321,7 @@ func record(t *testing.T, program string, trees []recordedTree) {
 	}
 	var text bytes.Buffer
 	fmt.Fprintf(&text, "{\n  \"About\": %q,\n  \"Ngspice\": %q,\n  \"Trees\": [\n",
-		"Answers of the circuit simulator ngspice, AC analysis, to the trees that randomTree makes of Seed and Kind: volts of each node and amperes of the source, [real, imaginary]. Written by: go test ./linter/circuit -run Ngspice -update",
+		"Answers of the circuit simulator ngspice, AC analysis, to the trees, with rings and reverse returns, that randomTree makes of Seed and Kind: volts of each node between its conductors and amperes of the source, [real, imaginary]. Written by: go test ./linter/circuit -run Ngspice -update",
 		version)
 	for i, r := range trees {
 		line, err := json.Marshal(r)

@@ -45,17 +45,63 @@ func TestCurrentBalance(t *testing.T) {
 		charging := func(node circuit.Node, leg circuit.Leg) complex128 {
 			return complex(0, math.Pi*tr.hz*leg.CFarad) * sol.Volts(node)
 		}
+		leads := tr.sections()
 		for i, e := range tr.edges {
-			leaving[e.from] += sol.LegAmps(circuit.Node(i+1)) + charging(e.from, e.leg)
-			leaving[i+1] += charging(circuit.Node(i+1), e.leg)
+			leaving[e.from] += sol.LegAmps(circuit.Node(i + 1))
+			if leads[i+1] != goAlone {
+				leaving[e.from] += charging(e.from, e.leg)
+				leaving[i+1] += charging(circuit.Node(i+1), e.leg)
+			}
 		}
-		near(t, "source", sol.SourceAmps, leaving[0], 1e-9)
+		for i, l := range tr.loops {
+			if amps := sol.LoopAmps(circuit.LoopID(i)); !l.reverse {
+				leaving[0] += amps + charging(0, l.leg)
+				leaving[l.far] += charging(l.far, l.leg) - amps
+			}
+		}
+		floor := tr.ampsFloor(sol)
+		near(t, "source", sol.SourceAmps, leaving[0], floor)
 		for i, e := range tr.edges {
 			arriving := sol.LegAmps(circuit.Node(i + 1))
 			if _, a := e.factors(); e.isAttenuator && a > 0 {
 				arriving /= complex(a, 0)
 			}
-			near(t, "node", arriving, leaving[i+1], 1e-9)
+			near(t, "node", arriving, leaving[i+1], floor)
+		}
+	})
+}
+
+// The same in the return conductors: what comes into one, from loads and from behind, leaves it towards the terminals.
+func TestReturnBalance(t *testing.T) {
+	eachTree(t, func(t *testing.T, tr tree, _ *rand.Rand) {
+		sol, n := tr.solve(t), tr.build()
+		coming := make([]complex128, n.Nodes())
+		for id := range n.Loads() {
+			if id == 0 || !sameString(tr, id-1, id) {
+				coming[n.LoadNode(circuit.LoadID(id))] += sol.LoadAmps(circuit.LoadID(id))
+			}
+		}
+		charging := func(node circuit.Node, leg circuit.Leg) complex128 {
+			return complex(0, math.Pi*tr.hz*leg.CFarad) * sol.Volts(node)
+		}
+		leads := tr.sections()
+		for i, e := range tr.edges {
+			coming[e.from] += sol.ReturnAmps(circuit.Node(i + 1))
+			if leads[i+1] != goAlone {
+				coming[e.from] += charging(e.from, e.leg)
+				coming[i+1] += charging(circuit.Node(i+1), e.leg)
+			}
+		}
+		for i, l := range tr.loops {
+			coming[l.far] -= sol.LoopAmps(circuit.LoopID(i))
+			if !l.reverse {
+				coming[l.far] += charging(l.far, l.leg)
+			}
+		}
+		for i, e := range tr.edges {
+			if !e.isAttenuator {
+				near(t, "return conductor", sol.ReturnAmps(circuit.Node(i+1)), coming[i+1], tr.ampsFloor(sol))
+			}
 		}
 	})
 }
@@ -93,6 +139,7 @@ func TestEnergyBalance(t *testing.T) {
 			}
 			near(t, "volts across a node", across, sol.Volts(h.at), 1e-9)
 		}
+		leads := tr.sections()
 		for i, e := range tr.edges {
 			child := circuit.Node(i + 1)
 			v, amps := sol.Volts(e.from)-sol.Volts(child), sol.LegAmps(child)
@@ -104,9 +151,24 @@ func TestEnergyBalance(t *testing.T) {
 				}
 				attenuators += lost
 			} else {
+				switch there, back := sol.LegAmps(child), sol.ReturnAmps(child); leads[child] {
+				case apart: // its node's volts are no longer against the conductor they began with
+					lost = (power(there, there) + power(back, back)) * e.leg.ROhm / 2
+				case goAlone:
+					lost = power(there, there) * e.leg.ROhm
+				case together:
+				}
 				cable += lost
 			}
-			near(t, "watts lost on the way", complex(sol.LossWatts(child), 0), complex(lost, 0), 1e-3)
+			near(t, "watts lost on the way", complex(sol.LossWatts(child), 0), complex(lost, 0), 1e-3*max(1, tr.ampsFloor(sol)*1e4))
+		}
+		for i, l := range tr.loops {
+			amps := sol.LoopAmps(circuit.LoopID(i))
+			cable += power(amps, amps) * l.leg.ROhm
+			if !l.reverse { // Ohm's law of the closing leg
+				z := complex(l.leg.ROhm, 2*math.Pi*tr.hz*l.leg.LHenry)
+				near(t, "volts over a closing leg", sol.Volts(0)-sol.Volts(l.far), amps*z, 1e-3*tr.volts)
+			}
 		}
 		if id != circuit.LoadID(n.Loads()) {
 			t.Errorf("%d loads seen of %d", id, n.Loads())
@@ -152,6 +214,12 @@ func TestSplittingALeg(t *testing.T) {
 		for _, withC := range []bool{false, true} {
 			tolerance := 1e-9
 			whole := tree{hz: tr.hz, volts: tr.volts, loads: tr.loads}
+			for _, l := range tr.loops {
+				if !withC {
+					l.leg.CFarad = 0
+				}
+				whole.loops = append(whole.loops, l)
+			}
 			for _, e := range tr.edges {
 				if !withC {
 					e.leg.CFarad = 0
@@ -184,6 +252,10 @@ func TestSplittingALeg(t *testing.T) {
 			}
 			for _, h := range whole.loads {
 				split.loads = append(split.loads, hung{at: moved(h.at), parts: h.parts})
+			}
+			for _, l := range whole.loops {
+				l.first, l.far = moved(l.first), moved(l.far)
+				split.loops = append(split.loops, l)
 			}
 			a, b := whole.solve(t), split.solve(t)
 			for i := range whole.edges {
@@ -218,6 +290,11 @@ func TestOrderOfSiblings(t *testing.T) {
 		}
 		for _, i := range rng.Perm(len(tr.loads)) {
 			other.loads = append(other.loads, hung{at: placed[tr.loads[i].at], parts: tr.loads[i].parts})
+		}
+		for _, i := range rng.Perm(len(tr.loops)) {
+			l := tr.loops[i]
+			l.first, l.far = placed[l.first], placed[l.far]
+			other.loops = append(other.loops, l)
 		}
 		a, b := tr.solve(t), other.solve(t)
 		for i := range tr.edges {

@@ -49,6 +49,10 @@ type Solution struct {
 	curveOhm   []complex128
 	stringOhm  []complex128
 	worst      Node
+
+	// Of a network with loops, by node of their paths and by loop; see loop.go.
+	side, amps       []complex128
+	carried, closing []complex128
 }
 
 // Solve computes a network at a frequency (0 Hz is direct current) fed with sourceVolts volts r.m.s.
@@ -76,11 +80,23 @@ func (s *Solver) Solve(n *Network, frequencyHz, sourceVolts float64) (*Solution,
 		curveOhm:    resize(sol.curveOhm, len(n.curves)),
 		stringOhm:   resize(sol.stringOhm, len(n.strings)),
 		worst:       none,
+		side:        sol.side,
+		amps:        sol.amps,
+		carried:     resize(sol.carried, len(n.loops)),
+		closing:     resize(sol.closing, len(n.loops)),
+	}
+	if len(n.loops) > 0 {
+		sol.side, sol.amps = resize(sol.side, len(n.loopOf)), resize(sol.amps, len(n.loopOf))
+		clear(sol.carried)
 	}
 	if err := sol.connectLoads(); err != nil {
 		return nil, err
 	}
 	if err := sol.foldUp(); err != nil {
+		return nil, err
+	}
+	sol.volts[0] = complex(sourceVolts, 0)
+	if err := sol.closeLoops(2 * math.Pi * frequencyHz); err != nil {
 		return nil, err
 	}
 	if err := sol.multiplyOut(); err != nil {
@@ -114,6 +130,13 @@ func (s *Solution) connectLoads() error {
 		}
 		s.admittance[at] += reciprocal(s.stringOhm[i])
 	}
+	for i := range n.loops {
+		if l := &n.loops[i]; !l.reverse {
+			halfCapacitance := complex(0, math.Pi*s.FrequencyHz*l.leg.CFarad)
+			s.admittance[l.far()] += halfCapacitance
+			s.admittance[0] += halfCapacitance
+		}
+	}
 	return nil
 }
 
@@ -126,6 +149,12 @@ func (s *Solution) foldUp() error {
 	n := s.network
 	omega := 2 * math.Pi * s.FrequencyHz
 	for i := len(n.parent) - 1; i > 0; i-- {
+		if i < len(n.loopOf) && n.loopOf[i] > 0 {
+			if err := s.foldAlong(Node(i), omega); err != nil {
+				return err
+			}
+			continue
+		}
 		y, parent := s.admittance[i], n.parent[i]
 		if a := n.attenuator[i]; a >= 0 {
 			f := n.attenuators[a]
@@ -136,9 +165,9 @@ func (s *Solution) foldUp() error {
 		halfCapacitance := complex(0, omega*n.legFarad[i]/2)
 		y += halfCapacitance
 		s.admittance[i] = y
-		divider := 1 + complex(n.legOhm[i], omega*n.legHenry[i])*y
+		divider := 1 + n.legImpedance(Node(i), omega)*y
 		if !(normSquared(divider) > cancelled*cancelled) {
-			return &Error{Node(i), fmt.Sprintf("solving a network: the leg that leads here resonates without loss at %g Hz, a short circuit", s.FrequencyHz)}
+			return s.resonates(Node(i))
 		}
 		ratio := reciprocal(divider)
 		s.volts[i] = ratio
@@ -147,16 +176,21 @@ func (s *Solution) foldUp() error {
 	return nil
 }
 
+func (s *Solution) resonates(node Node) error {
+	return &Error{node, fmt.Sprintf("solving a network: the leg that leads here resonates without loss at %g Hz, a short circuit", s.FrequencyHz)}
+}
+
 // multiplyOut turns ratios into volts, parents first, and adds up what is lost on the way.
 func (s *Solution) multiplyOut() error {
 	n := s.network
-	s.volts[0] = complex(s.SourceVolts, 0)
 	s.gain[0] = 1
 	for i := range n.parent {
 		passed := 1.0
 		if i > 0 {
 			parent := n.parent[i]
-			s.volts[i] *= s.volts[parent]
+			if n.loopIndex(Node(i)) < 0 {
+				s.volts[i] *= s.volts[parent]
+			}
 			if a := n.attenuator[i]; a >= 0 {
 				passed = n.attenuators[a].ratio * n.attenuators[a].through
 			}
@@ -177,7 +211,13 @@ func (s *Solution) multiplyOut() error {
 		}
 	}
 	s.InputAdmittance = s.admittance[0]
-	s.SourceAmps = s.admittance[0] * s.volts[0]
+	s.SourceAmps += s.admittance[0] * s.volts[0]
+	if len(n.loops) > 0 {
+		s.InputAdmittance = scaled(s.SourceAmps, 1/s.SourceVolts)
+	}
+	for i := range n.loops {
+		s.CableWatts += s.LoopWatts(LoopID(i))
+	}
 	s.SourceWatts = real(s.SourceAmps) * s.SourceVolts
 	return nil
 }
@@ -251,8 +291,13 @@ func (s *Solution) decibels(node Node, gain float64) (float64, bool) {
 func (s *Solution) Worst() (node Node, ok bool) { return s.worst, s.worst != none }
 
 // LegAmps is the current that leaves a node's parent towards it: the current in the conductors of a leg, or into an
-// attenuator. The current that charges the near half of a leg's own capacitance is not in it.
+// attenuator. The current that charges the near half of a leg's own capacitance is not in it. In a ring it is negative,
+// against the phase of the source, where current comes round from the far end. In a reverse return it is that of the go
+// conductor; see ReturnAmps.
 func (s *Solution) LegAmps(node Node) complex128 {
+	if s.network.loopIndex(node) >= 0 {
+		return s.amps[node]
+	}
 	amps := s.admittance[node] * s.volts[node]
 	if a := s.network.attenuator[node]; a >= 0 {
 		return scaled(amps, s.network.attenuators[a].ratio)
@@ -260,14 +305,17 @@ func (s *Solution) LegAmps(node Node) complex128 {
 	return amps
 }
 
-// LossWatts is the real power lost in what leads to a node: |I|²·R in a leg; in an attenuator Re(V_in·I_in*) −
+// LossWatts is the real power lost in what leads to a node: |I|²·R in a leg, half of R being in each conductor; in an attenuator Re(V_in·I_in*) −
 // Re(V_out·I_out*), which is (1/b − 1) times the power it passes on.
 func (s *Solution) LossWatts(node Node) float64 {
 	n := s.network
 	if a := n.attenuator[node]; a >= 0 {
 		return (1/n.attenuators[a].through - 1) * real(s.admittance[node]) * normSquared(s.volts[node])
 	}
-	return normSquared(s.admittance[node]*s.volts[node]) * n.legOhm[node]
+	if i := n.loopIndex(node); i < 0 || !n.loops[i].reverse || node <= n.loops[i].path[n.loops[i].first] {
+		return normSquared(s.LegAmps(node)) * n.legOhm[node]
+	}
+	return (normSquared(s.amps[node]) + normSquared(s.ReturnAmps(node))) * n.legOhm[node] / 2
 }
 
 // LoadVolts is the voltage across a load itself, without its series resistance.
