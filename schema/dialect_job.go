@@ -124,6 +124,7 @@ func address[T any](at func(*T) *Address) []attribute[T] {
 		name("loudspeaker", refDevice, func(t *T) *Value[string] { return &at(t).Loudspeaker }, "the loudspeaker of that line", example("Aisle 2 7")),
 		name("attenuator", refDevice, func(t *T) *Value[string] { return &at(t).Attenuator }, "the attenuator of that line", example("Hall level")),
 		name("source", refSource, func(t *T) *Value[string] { return &at(t).Source }, "the source it is about", example("Shift office")),
+		name("mute_link", refMuteLink, func(t *T) *Value[string] { return &at(t).MuteLink }, "the mute link it is about", example("Fire panel")),
 		name("space", refSpace, func(t *T) *Value[string] { return &at(t).Space }, "the space it is about", example("Hall")),
 		name("supply", refSupply, func(t *T) *Value[string] { return &at(t).Supply }, "the supply it is about", example("Standby battery")),
 		name("reading", refReading, func(t *T) *Value[string] { return &at(t).Reading }, "the reading it is about", example("North first fix")),
@@ -137,7 +138,7 @@ func (x *dialect) declareAgreements() {
 		attributes: joined(address(func(d *Deviation) *Address { return &d.Address }), []attribute[Deviation]{
 			text("reason", func(d *Deviation) *Value[string] { return &d.Reason }, "why it is accepted", example("Accepted until phase 2")),
 			text("accepted_by", func(d *Deviation) *Value[string] { return &d.AcceptedBy }, "who accepted it", example("Client's engineer")),
-			text("until", func(d *Deviation) *Value[string] { return &d.Until }, "last day it is accepted, as year-month-day", example("2027-06-30")),
+			amount("until", quantity.Dates, func(d *Deviation) *Value[quantity.Date] { return &d.Until }, "last day it is accepted; for good when left out", example("2027-06-30")),
 		}),
 	}).seal()
 	x.limit = (&block[Limit]{

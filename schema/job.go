@@ -165,18 +165,43 @@ type Address struct {
 	Loudspeaker Value[string]
 	Attenuator  Value[string]
 	Source      Value[string]
+	MuteLink    Value[string]
 	Space       Value[string]
 	Supply      Value[string]
 	Reading     Value[string]
 }
 
+// Addressed is one attribute of an Address: the kind of part and its name.
+type Addressed struct {
+	Kind string // "amplifier", "line", … "source" stands for every kind of source
+	Name Value[string]
+}
+
+// Parts lists what an address names, from the outside in; nothing for the job as
+// a whole.
+func (a *Address) Parts() []Addressed {
+	var named []Addressed
+	for _, part := range []Addressed{
+		{KindAmplifier, a.Amplifier}, {KindMixer, a.Mixer}, {"channel", a.Channel}, {"output", a.Output},
+		{"line", a.Line}, {"attenuator", a.Attenuator}, {"loudspeaker", a.Loudspeaker},
+		{"source", a.Source}, {"mute_link", a.MuteLink}, {"space", a.Space}, {"supply", a.Supply}, {"reading", a.Reading},
+	} {
+		if part.Name.Set() {
+			named = append(named, part)
+		}
+	}
+	return named
+}
+
 // Deviation is an agreed departure from a check; its label is the check.
+// Whether that check exists, and whether the departure has a reason, is for those
+// to say who judge.
 type Deviation struct {
 	Part
 	Address
 	Reason     Value[string]
 	AcceptedBy Value[string]
-	Until      Value[string]
+	Until      Value[quantity.Date] // the last day it holds
 }
 
 // Criteria is a set of limits for a job.

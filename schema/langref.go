@@ -98,6 +98,7 @@ func dimensions() []dimension {
 		shownDimension(quantity.Inductances),
 		shownDimension(quantity.Capacitances),
 		shownDimension(quantity.Rails),
+		shownDimension(quantity.Dates),
 		shownDimension(quantity.Ingresses),
 	}
 }

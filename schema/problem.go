@@ -97,9 +97,9 @@ func fold(name string) string {
 	return b.String()
 }
 
-// alikeNames tells names that people could not tell apart: they differ in case or
-// spaces at most.
-func alikeNames(a, b string) bool { return fold(a) == fold(b) }
+// Alike tells that two names could not be told apart by people: they differ in
+// case or spaces at most.
+func Alike(a, b string) bool { return fold(a) == fold(b) }
 
 // editDistance counts insertions, deletions, substitutions and swaps of
 // neighbours between a and b (optimal string alignment); above limit it gives

@@ -192,7 +192,7 @@ func newHint(name, what string, candidates []string) hint {
 	switch {
 	case len(candidates) == 0:
 		return hint{expected: fmt.Sprintf("The design has no %s.", strings.TrimPrefix(strings.TrimPrefix(what, "an "), "a "))}
-	case near != "" && alikeNames(near, name):
+	case near != "" && Alike(near, name):
 		return hint{"One that differs only in capitals or spaces is there.", quoted(near)}
 	case near != "":
 		return hint{someOf(candidates), quoted(near)}

@@ -51,6 +51,13 @@ var (
 		Range:   "first digit 0 to 6 or X, second digit 0 to 9 or X",
 		Parse:   ParseIngress,
 	}
+	Dates = Dimension[Date]{
+		Name:    "date",
+		Example: "2027-06-30",
+		Units:   []string{"year-month-day"},
+		Range:   "a day of the calendar, from 0001-01-01 to 9999-12-31",
+		Parse:   ParseDate,
+	}
 )
 
 func describe[Q any](s *scale, parse func(string) (Q, error)) Dimension[Q] {

@@ -251,6 +251,7 @@ func TestDimensions(t *testing.T) {
 		{"conductor size", "2 x 1.5 mm2", words("mm2, AWG"), "from 0.001 mm2 to 10000 mm2"},
 		{"supply rail", "24 V, 4 A", words("V, A"), "a voltage from 0.001 mV to 100 kV, or 0; a current from 0.001 mA to 10000 A, or 0"},
 		{"ingress protection", "IP34", words("IP"), "first digit 0 to 6 or X, second digit 0 to 9 or X"},
+		{"date", "2027-06-30", words("year-month-day"), "a day of the calendar, from 0001-01-01 to 9999-12-31"},
 	}
 	got := []sketch{
 		sketchOf(t, Powers), sketchOf(t, Voltages), sketchOf(t, Currents), sketchOf(t, Resistances),
@@ -258,7 +259,7 @@ func TestDimensions(t *testing.T) {
 		sketchOf(t, Durations), sketchOf(t, Charges), sketchOf(t, Temperatures), sketchOf(t, Angles),
 		sketchOf(t, Percents), sketchOf(t, Gains), sketchOf(t, SoundLevels), sketchOf(t, SoundPressureLevels),
 		sketchOf(t, Inductances), sketchOf(t, Capacitances), sketchOf(t, Levels), sketchOf(t, ConductorSets),
-		sketchOf(t, Rails), sketchOf(t, Ingresses),
+		sketchOf(t, Rails), sketchOf(t, Ingresses), sketchOf(t, Dates),
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("dimensions (-want +got):\n%s", diff)

@@ -299,6 +299,7 @@ func FuzzParse(f *testing.F) {
 		fuzzOne(t, ConductorSets, text)
 		fuzzOne(t, Rails, text)
 		fuzzOne(t, Ingresses, text)
+		fuzzOne(t, Dates, text)
 	})
 }
 
