@@ -78,15 +78,10 @@ func applyCriteria(plan []asked, all []*check.Check, criteria []*schema.Criteria
 }
 
 func applyLimit(plan []asked, all []*check.Check, limit *schema.Limit) []schema.Problem {
-	known := slices.IndexFunc(all, func(c *check.Check) bool { return c.ID == limit.Name })
-	if known < 0 {
-		ids := make([]string, len(all))
-		for i, c := range all {
-			ids[i] = c.ID
-		}
-		return []schema.Problem{{Span: limit.NameSpan, Found: fmt.Sprintf("There is no check %q.", limit.Name), Expected: "`loudlint checks` lists them.", Nearest: quotedOr(schema.Nearest(limit.Name, ids))}}
+	c, nearest := checkNamed(limit.Name, all)
+	if c == nil {
+		return []schema.Problem{{Span: limit.NameSpan, Found: fmt.Sprintf("There is no check %q.", limit.Name), Expected: "`loudlint checks` lists them.", Nearest: quotedOr(nearest)}}
 	}
-	c := all[known]
 	at := slices.IndexFunc(plan, func(a asked) bool { return a.check == c })
 	var problems []schema.Problem
 	for _, s := range severityLast(limit.Settings) {

@@ -9,6 +9,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/parallel"
+	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -26,6 +27,9 @@ type Options struct {
 	// Specification counts over the criteria of every design; nil when there is
 	// none.
 	Specification *schema.Specification
+	// Date is the day on which deviations are looked at; without one none has
+	// expired.
+	Date quantity.Date
 }
 
 // Result is what a run found in all designs, in the order they were named.
@@ -56,13 +60,15 @@ type Judged struct {
 // Understood tells that the design could be judged.
 func (j *Judged) Understood() bool { return j.Err == nil && len(j.Problems) == 0 }
 
-// Gravest is the gravest severity among the failures of all designs, 0 when
-// there is none.
+// Gravest is the gravest severity among the findings of all designs that nobody
+// accepted, 0 when there is none.
 func (r *Result) Gravest() check.Severity {
 	var gravest check.Severity
 	for _, d := range r.Designs {
 		for i := range d.Outcomes {
-			gravest = max(gravest, d.Outcomes[i].Severity)
+			if d.Outcomes[i].Counts() {
+				gravest = max(gravest, d.Outcomes[i].Severity)
+			}
 		}
 	}
 	return gravest
@@ -99,12 +105,16 @@ func Judge(design *schema.Design, options Options) *Judged {
 	j.InForce = inForce(plan)
 	j.System = analysis.Analyse(design, options.Workers)
 	runs := make([]*check.Run, 0, len(plan))
+	var last []asked
 	for _, p := range plan {
-		if p.off {
+		switch {
+		case p.off:
 			j.Off = append(j.Off, p.check)
-			continue
+		case p.check.Last:
+			last = append(last, p)
+		default:
+			runs = append(runs, &check.Run{Check: p.check, System: j.System, Limits: p.limits})
 		}
-		runs = append(runs, &check.Run{Check: p.check, System: j.System, Limits: p.limits})
 	}
 	parallel.Do(len(runs), options.Workers, func(i int) { runs[i].Check.Judge(runs[i]) })
 	total := 0
@@ -112,14 +122,14 @@ func Judge(design *schema.Design, options Options) *Judged {
 		total += len(r.Outcomes)
 	}
 	j.Outcomes = make([]check.Outcome, 0, total) // outcomes are large: growing would copy them again and again
-	for i, p := range active(plan) {
-		for k := range runs[i].Outcomes {
-			o := &runs[i].Outcomes[k]
-			if o.Verdict == check.Fail && p.severity != 0 {
-				o.Severity, o.SeverityOrigin = p.severity, p.setAt
-			}
-		}
-		j.Outcomes = append(j.Outcomes, runs[i].Outcomes...)
+	for i, p := range asking(plan) {
+		j.Outcomes = append(j.Outcomes, p.graded(runs[i].Outcomes)...)
+	}
+	departures := depart(j.Outcomes, design.Deviations, plan, options)
+	for _, p := range last {
+		run := &check.Run{Check: p.check, System: j.System, Limits: p.limits, Departures: departures}
+		p.check.Judge(run)
+		j.Outcomes = append(j.Outcomes, p.graded(run.Outcomes)...)
 	}
 	j.Outcomes = order(j.Outcomes)
 	identify(j.Outcomes)
@@ -135,8 +145,19 @@ type asked struct {
 	setAt    source.Span // where criteria set severity or off
 }
 
-func active(plan []asked) []asked {
-	return slices.DeleteFunc(slices.Clone(plan), func(a asked) bool { return a.off })
+// asking gives those that are asked at once.
+func asking(plan []asked) []asked {
+	return slices.DeleteFunc(slices.Clone(plan), func(a asked) bool { return a.off || a.check.Last })
+}
+
+// graded gives failures the severity that criteria set.
+func (a asked) graded(outcomes []check.Outcome) []check.Outcome {
+	for i := range outcomes {
+		if o := &outcomes[i]; o.Verdict == check.Fail && a.severity != 0 {
+			o.Severity, o.SeverityOrigin = a.severity, a.setAt
+		}
+	}
+	return outcomes
 }
 
 // order puts outcomes into the one order in which everything is written: by

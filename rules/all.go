@@ -70,6 +70,9 @@ func Groups() []Group {
 			SafetyNotes,
 			MuteLink,
 		}},
+		{"Agreements", []*check.Check{
+			DeviationStands,
+		}},
 	}
 }
 

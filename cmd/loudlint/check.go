@@ -14,7 +14,6 @@ import (
 	"loudlint/linter/check"
 	"loudlint/linter/sarif"
 	"loudlint/linter/textout"
-	"loudlint/rules"
 	"loudlint/schema"
 	"loudlint/schema/source"
 )
@@ -30,15 +29,12 @@ const (
 
 // checking holds the flags of check.
 type checking struct {
-	format   string
-	output   string
-	gate     string
-	passes   bool
-	only     []string
-	folders  []string
-	criteria []string
-	workers  int
-	page     pageFlags
+	format string
+	output string
+	gate   string
+	passes bool
+	judging
+	page pageFlags
 }
 
 func checkCommand(p *Process) *cli.Command {
@@ -51,18 +47,14 @@ func checkCommand(p *Process) *cli.Command {
 			"Reads designs, asks the checks of them, and writes what they found: each finding with the sum behind it, the limit and where that comes from, and what would put it right.",
 			"A design is a file that ends in " + schema.Ending + ", or a folder whose files of that ending are read together. Without any, the current folder is the design.",
 		},
-		Flags: append([]*cli.Flag{
+		Flags: slices.Concat([]*cli.Flag{
 			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), or instead of findings a table of who silences whom on each line (matrix)",
 				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
 			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
 			cli.Word(&c.gate, "gate", "least severity that makes the exit status 1 (default warning); with never, no finding does",
 				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),
-			cli.Words(&c.only, "only", "CHECK", "ask these checks and no others", "check", offerChecks),
-			criteriaFlag(&c.criteria),
-			cli.Texts(&c.folders, "folder", "FOLDER", "where else a file that a design uses may lie"),
-			cli.Number(&c.workers, "workers", "NUMBER", "processors to use at most (default all); the result is the same", 1, 1024),
-		}, c.page.declare()...),
+		}, c.declare(p), c.page.declare()),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "every design was judged, and nothing is as grave as the gate"},
 			{Status: statusFindings, Means: "every design was judged, and something is as grave as the gate or graver"},
@@ -85,8 +77,8 @@ func (c *checking) run(arguments []string, p *Process) int {
 	if err != nil {
 		return p.misunderstood(err, "help check")
 	}
-	options := linter.Options{Checks: rules.All(), Only: c.only, Workers: c.workers, Folders: c.folders}
-	if !p.specify(&options, c.criteria) {
+	options, ok := c.options(p)
+	if !ok {
 		return statusNotUnderstood
 	}
 	result := linter.Check(paths, options)

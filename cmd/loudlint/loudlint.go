@@ -8,6 +8,7 @@ import (
 
 	"loudlint/cmd/loudlint/internal/cli"
 	"loudlint/linter/textout"
+	"loudlint/schema/quantity"
 )
 
 // Exit statuses.
@@ -25,6 +26,9 @@ type Process struct {
 	Env      func(string) string
 	Terminal bool // Out is a terminal
 	Columns  int  // its width, 0 when that is not known
+	// Today is the day of the clock; zero when it is not known, and then no
+	// deviation has expired unless --date says so.
+	Today quantity.Date
 }
 
 // Main does what the words behind the program's name ask for and gives the exit

@@ -5,8 +5,11 @@ import (
 	"os/signal"
 	"runtime/debug"
 	"syscall"
+	"time"
 
 	"golang.org/x/term"
+
+	"loudlint/schema/quantity"
 )
 
 // garbagePercent is how much the heap may grow between collections. A check
@@ -22,7 +25,7 @@ func main() {
 	// A reader that has seen enough closes the pipe. Writing then gives an error,
 	// which is passed over, and the exit status still tells what was found.
 	signal.Ignore(syscall.SIGPIPE)
-	p := Process{Out: os.Stdout, Err: os.Stderr, Env: os.Getenv}
+	p := Process{Out: os.Stdout, Err: os.Stderr, Env: os.Getenv, Today: quantity.DateOf(time.Now())}
 	if fd := int(os.Stdout.Fd()); term.IsTerminal(fd) {
 		p.Terminal = true
 		if columns, _, err := term.GetSize(fd); err == nil {

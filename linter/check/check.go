@@ -32,6 +32,9 @@ type Check struct {
 	Severity Severity
 	// Off tells that it answers only when criteria turn it on.
 	Off bool
+	// Last tells that it is asked when all others have answered, because it is
+	// about deviations from them.
+	Last bool
 	// NeverOpen says why it can always be judged; empty for most checks, which
 	// have an answer "open".
 	NeverOpen string
@@ -53,10 +56,13 @@ type Judge func(run *Run)
 
 // Run is one check asked of one system with the limits in force.
 type Run struct {
-	Check    *Check
-	System   *analysis.System
-	Limits   Limits
-	Outcomes []Outcome
+	Check  *Check
+	System *analysis.System
+	Limits Limits
+	// Departures are the deviations of the design, for a check that is asked
+	// Last; nil for others.
+	Departures []*Departure
+	Outcomes   []Outcome
 }
 
 // Severity of a failure. Higher is graver.

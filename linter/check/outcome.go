@@ -64,10 +64,17 @@ type Outcome struct {
 	// Assumed lists what was taken for granted, each a sentence without its
 	// full stop.
 	Assumed []string
+	// Accepted is the agreement by which a fail is accepted; nil when there is
+	// none. The engine sets it.
+	Accepted *Acceptance
 	// Identity names the outcome across revisions: check, path of the subject,
 	// key, and an ordinal where these are equal. The engine sets it.
 	Identity string
 }
+
+// Counts tells that the outcome is a finding that has to be dealt with: a fail
+// that nobody accepted.
+func (o *Outcome) Counts() bool { return o.Verdict == Fail && o.Accepted == nil }
 
 // Subject is the part of the system an outcome is about.
 type Subject struct {

@@ -14,7 +14,8 @@
 // The text after the colon must stand somewhere in the answer's message,
 // arithmetic, limit or missing things; several are joined by " && ". Several
 // answers on one line are joined by " # expect ". Every answer of the check
-// must be expected, passes too, and every expectation must be met.
+// must be expected, passes too, and every expectation must be met. The day on
+// which deviations are looked at is always Today.
 package checktest
 
 import (
@@ -28,6 +29,7 @@ import (
 	"loudlint/linter"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -35,6 +37,9 @@ import (
 // that still passes, just past the nearest one that fails, open the case that
 // cannot be judged.
 var Kinds = []string{"broken", "kept", "at-limit", "just-past", "open"}
+
+// Today is the day on which fixtures are judged.
+func Today() quantity.Date { return quantity.Date{Year: 2026, Month: 11, Day: 25} }
 
 // Fixtures gives the fixtures of a check below a folder, and fails the test
 // when a kind is absent.
@@ -124,7 +129,7 @@ func judge(name, text string, all []*check.Check) (*linter.Judged, []schema.Prob
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	j := linter.Judge(design, linter.Options{Checks: all, Workers: 1})
+	j := linter.Judge(design, linter.Options{Checks: all, Workers: 1, Date: Today()})
 	return j, j.Problems
 }
 

@@ -197,6 +197,9 @@ func conformingRun(t testing.TB, run logRun) {
 		}
 	}
 	for _, r := range run.Results {
+		if (r.Suppressions == nil) != (run.Results[0].Suppressions == nil) {
+			t.Errorf("suppressions are on some results and not on others (3.27.23)")
+		}
 		if (r.Kind == "fail") != (r.Level != "none") {
 			t.Errorf("kind %s with level %s (3.27.9)", r.Kind, r.Level)
 		}
@@ -316,6 +319,7 @@ type (
 		Message                     struct{ Text string }
 		Locations, RelatedLocations []logLocation
 		PartialFingerprints         map[string]string
+		Suppressions                *[]struct{ Kind, Status, Justification string }
 		Fixes                       []struct {
 			Description     struct{ Text string }
 			ArtifactChanges []struct {

@@ -22,9 +22,14 @@
 // list. That nothing was judged stands in its invocation: executionSuccessful is
 // false, with a notification for each problem and its place.
 //
-// result.suppressions and result.baselineState are not written. Who adds them
-// has to know that each must be on all results of a run or on none (3.27.23,
-// 3.27.24).
+// In a design that has deviations every result has its list of suppressions,
+// empty unless the finding was accepted by agreement (3.27.23). Their kind is
+// always inSource, for deviations stand in the design's own files, and their
+// status accepted: a deviation that does not hold suppresses nothing. A
+// suppressed result keeps its level. Other designs have no such lists.
+//
+// result.baselineState is not written. Who adds it has to know that it must be on
+// all results of a run or on none (3.27.24).
 //
 // # Places
 //
@@ -79,6 +84,10 @@
 //	cautions             list of texts
 //	parameters           list of {name, description, unit, default, low, high, basis};
 //	                     the default of a switch is true or false
+//
+// suppression.properties:
+//
+//	acceptedBy, until   who accepted it, and the last day that it holds
 //
 // notification.properties:
 //

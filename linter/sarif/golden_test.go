@@ -63,6 +63,7 @@ func goldens(t *testing.T) map[string]*linter.Result {
 		"non-ascii":      nonASCII(t),
 		"files":          severalFiles(t),
 		"designs":        result(judged(one(t, "a/hall.pa.hcl")), nothing(t).Designs[0]),
+		"accepted":       accepted(t),
 		"not-understood": notUnderstood(),
 	}
 }
@@ -97,6 +98,39 @@ func one(t testing.TB, name string) (*schema.Design, check.Outcome) {
 		}},
 	}
 	return d, o
+}
+
+// accepted has findings that were accepted, for a while and for good, and one that
+// was not.
+func accepted(t *testing.T) *linter.Result {
+	t.Helper()
+	const agreed = `deviation "test-load" {
+  amplifier   = "Rack"
+  reason      = "Replaced in phase {2}"
+  accepted_by = "Client's engineer"
+  until       = "2027-06-30"
+}
+`
+	const house = `deviation "test-load" {
+  line        = "Hall"
+  reason      = "House rule"
+  accepted_by = "Firm"
+}
+`
+	d := read(t, "hall", map[string]string{
+		"hall/hall.pa.hcl":   design,
+		"hall/agreed.pa.hcl": agreed + house,
+	})
+	rack, hall := in(t, d, `amplifier "Rack"`), in(t, d, `line "Hall"`)
+	load := loadCheck()
+	one := outcome(load, check.Fail, check.Error, subject("amplifier", "Rack"), rack, "Too much.")
+	one.Accepted = &check.Acceptance{Reason: "Replaced in phase {2}", By: "Client's engineer", Until: "2027-06-30", Place: d.Deviations[0].Header}
+	two := outcome(load, check.Fail, check.Note, subject("line", "Hall"), hall, "Nearly too much.")
+	two.Accepted = &check.Acceptance{Reason: "House rule", By: "Firm", Place: d.Deviations[1].Header}
+	return result(judged(d, one, two,
+		outcome(load, check.Fail, check.Warning, subject("amplifier", "Rack", "channel", "A"), rack, "Close to too much."),
+		outcome(lengthCheck(), check.Pass, 0, subject("line", "Hall"), hall, "The line is short enough."),
+	))
 }
 
 // many has every kind and level, and criteria that turn checks off and on.

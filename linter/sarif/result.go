@@ -25,6 +25,7 @@ func resultOf(o *check.Outcome, j *linter.Judged, rules *rules, p *places) resul
 		Locations:           []location{primaryLocation(o, j, p)},
 		RelatedLocations:    p.noted(o.Related, 1),
 		PartialFingerprints: map[string]string{"outcomeIdentity/v1": fingerprint(o.Identity)},
+		Suppressions:        suppressionsOf(o, j, p),
 		Fixes:               fixesOf(o, p),
 		Properties:          propertiesOf(o, p),
 	}
@@ -84,6 +85,24 @@ func logicalOf(s check.Subject) logicalLocation {
 		l.Name, l.Kind = last.Name, last.Kind
 	}
 	return l
+}
+
+// suppressionsOf says whether a finding was accepted. Where a design has
+// deviations, each of its results says so, with an empty list when it was not;
+// otherwise none does (3.27.23).
+func suppressionsOf(o *check.Outcome, j *linter.Judged, p *places) *[]suppression {
+	if j.Design == nil || len(j.Design.Deviations) == 0 {
+		return nil
+	}
+	all := []suppression{}
+	if a := o.Accepted; a != nil {
+		one := suppression{Kind: "inSource", Status: "accepted", Justification: a.Reason, Properties: &suppressionProperties{AcceptedBy: a.By, Until: a.Until}}
+		if !a.Place.IsZero() {
+			one.Location = &location{PhysicalLocation: p.at(a.Place)}
+		}
+		all = append(all, one)
+	}
+	return &all
 }
 
 // fixesOf gives those remedies that can be written as edits. A list of fixes

@@ -124,8 +124,22 @@ type result struct {
 	Locations           []location        `json:"locations,omitempty"`
 	RelatedLocations    []location        `json:"relatedLocations,omitempty"`
 	PartialFingerprints map[string]string `json:"partialFingerprints"`
+	Suppressions        *[]suppression    `json:"suppressions,omitempty"`
 	Fixes               []fix             `json:"fixes,omitempty"`
 	Properties          resultProperties  `json:"properties"`
+}
+
+type suppression struct {
+	Kind          string                 `json:"kind"`
+	Status        string                 `json:"status"`
+	Justification string                 `json:"justification"`
+	Location      *location              `json:"location,omitempty"`
+	Properties    *suppressionProperties `json:"properties,omitempty"`
+}
+
+type suppressionProperties struct {
+	AcceptedBy string `json:"acceptedBy"`
+	Until      string `json:"until,omitempty"`
 }
 
 type location struct {

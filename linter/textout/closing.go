@@ -129,7 +129,7 @@ func (p *page) explained(r *linter.Result) {
 	var first *check.Outcome
 	for _, d := range r.Designs {
 		for i := range d.Outcomes {
-			if o := &d.Outcomes[i]; o.Verdict == check.Fail && (first == nil || o.Severity > first.Severity) {
+			if o := &d.Outcomes[i]; o.Counts() && (first == nil || o.Severity > first.Severity) {
 				first = o
 			}
 		}

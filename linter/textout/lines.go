@@ -15,7 +15,8 @@ import (
 //
 //	file:line:column: severity: message [check] (subject)
 //
-// An open outcome has "open" for its severity, one that passes "pass" and
+// An open outcome has "open" for its severity, one that passes "pass", a finding
+// that was accepted "accepted" with by whom and why at the end of the line, and
 // what to mind on site "caution" (both only with Options.Passes), and what
 // keeps a design from being judged "problem".
 // The column counts visible characters from 1. What stands nowhere in the text
@@ -45,12 +46,22 @@ func writeOutcome(b *bufio.Writer, o *check.Outcome, design string, passes bool)
 	about := []string{" [", o.Check.ID, "] (", o.Subject.String(), ")"}
 	if o.Verdict != check.Pass || passes {
 		word := o.Verdict.String()
-		if o.Verdict == check.Fail {
+		switch {
+		case o.Accepted != nil:
+			word = "accepted"
+		case o.Verdict == check.Fail:
 			word = o.Severity.String()
 		}
 		linePlace(b, o.Primary, design)
 		lineText(b, word, ": ", o.Message)
 		lineText(b, about...)
+		if a := o.Accepted; a != nil {
+			lineText(b, " by ", a.By)
+			if a.Until != "" {
+				lineText(b, " until ", a.Until)
+			}
+			lineText(b, ": ", a.Reason)
+		}
 		_ = b.WriteByte('\n')
 	}
 	if !passes {

@@ -10,7 +10,7 @@ import (
 
 // tally counts answers.
 type tally struct {
-	pass, errors, warnings, notes, open int
+	pass, errors, warnings, notes, accepted, open int
 }
 
 func tallyOf(d *linter.Judged) tally {
@@ -22,10 +22,12 @@ func tallyOf(d *linter.Judged) tally {
 		case check.Open:
 			t.open++
 		case check.Fail:
-			switch o.Severity {
-			case check.Error:
+			switch {
+			case o.Accepted != nil:
+				t.accepted++
+			case o.Severity == check.Error:
 				t.errors++
-			case check.Warning:
+			case o.Severity == check.Warning:
 				t.warnings++
 			default:
 				t.notes++
@@ -36,11 +38,12 @@ func tallyOf(d *linter.Judged) tally {
 }
 
 func (t tally) add(more tally) tally {
-	return tally{t.pass + more.pass, t.errors + more.errors, t.warnings + more.warnings, t.notes + more.notes, t.open + more.open}
+	return tally{t.pass + more.pass, t.errors + more.errors, t.warnings + more.warnings, t.notes + more.notes, t.accepted + more.accepted, t.open + more.open}
 }
 
+// findings counts those that nobody accepted.
 func (t tally) findings() int { return t.errors + t.warnings + t.notes }
-func (t tally) answers() int  { return t.findings() + t.pass + t.open }
+func (t tally) answers() int  { return t.findings() + t.accepted + t.pass + t.open }
 
 // counts lists what is not zero, gravest first.
 func (t tally) counts() string {
@@ -52,6 +55,7 @@ func (t tally) counts() string {
 		{t.errors, count(t.errors, "error")},
 		{t.warnings, count(t.warnings, "warning")},
 		{t.notes, count(t.notes, "note")},
+		{t.accepted, strconv.Itoa(t.accepted) + " accepted"},
 		{t.open, strconv.Itoa(t.open) + " open"},
 		{t.pass, count(t.pass, "pass")},
 	} {
@@ -71,6 +75,8 @@ func (t tally) cleanSentence() string {
 	switch {
 	case t.answers() == 0:
 		return "No check had anything to ask, so nothing can be said."
+	case t.accepted > 0:
+		text = "Nothing fails that was not accepted by agreement; " + count(t.pass, "answer") + " " + pick(t.pass, "passes", "pass")
 	case t.pass == 0:
 		text = "Nothing fails, but nothing could be judged either"
 	case t.pass == 1:
@@ -78,10 +84,18 @@ func (t tally) cleanSentence() string {
 	default:
 		text = strconv.Itoa(t.pass) + " answers pass, nothing fails"
 	}
-	if t.open > 0 && t.pass > 0 {
+	if t.open > 0 && t.pass+t.accepted > 0 {
 		text += ", " + strconv.Itoa(t.open) + " cannot be given yet"
 	}
 	return text + "."
+}
+
+// pick chooses between the forms of a verb for one and for several.
+func pick(n int, one, several string) string {
+	if n == 1 {
+		return one
+	}
+	return several
 }
 
 // count writes a number of things.

@@ -116,6 +116,7 @@ func (p *page) judged(d *linter.Judged, o Options, several bool) {
 			p.line()
 		}
 	}
+	p.accepted(d, t.accepted)
 	p.open(d, t.open)
 	p.cautions(d)
 	if several && t.findings() == 0 {
@@ -173,7 +174,7 @@ func groupsOf(d *linter.Judged, passes bool) []*group {
 	var all []*group
 	for i := range d.Outcomes {
 		o := &d.Outcomes[i]
-		if o.Verdict != check.Fail && (o.Verdict != check.Pass || !passes) {
+		if !o.Counts() && (o.Verdict != check.Pass || !passes) {
 			continue
 		}
 		var step check.Step

@@ -69,6 +69,8 @@ func TestPages(t *testing.T) {
 			notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n  home_run = \"20\"\n}\n"),
 			&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
 		), Options{}},
+		{"accepted", resultOf(agreed(t)), Options{}},
+		{"accepted-narrow", resultOf(agreed(t)), Options{Width: 40}},
 		{"not-understood", resultOf(notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n}\n")), Options{}},
 	}
 	for _, test := range tests {
@@ -81,6 +83,29 @@ func TestPages(t *testing.T) {
 			golden(t, test.name, page.Bytes())
 		})
 	}
+}
+
+// agreed has findings that were accepted, and nothing else that fails.
+func agreed(t *testing.T) *linter.Judged {
+	t.Helper()
+	d := read(t, "pier.pa.hcl", map[string]string{"pier.pa.hcl": pier + `deviation "load-margin" {
+  reason      = "The deck is closed in winter, and a larger amplifier is in the budget of next year"
+  accepted_by = "Client's engineer"
+  until       = "2027-06-30"
+}
+`})
+	j := judge(d, loadCheck(), tapCheck(), lossCheck())
+	for i := range j.Outcomes {
+		o := &j.Outcomes[i]
+		switch {
+		case o.Verdict != check.Fail:
+		case o.Severity == check.Error:
+			o.Accepted = &check.Acceptance{Reason: d.Deviations[0].Reason.V, By: d.Deviations[0].AcceptedBy.V, Until: "2027-06-30", Place: d.Deviations[0].Header}
+		default:
+			o.Accepted = &check.Acceptance{Reason: "Special transformer", By: "Owner", Place: d.Deviations[0].Header}
+		}
+	}
+	return j
 }
 
 func everyCheck() []*check.Check {
@@ -192,6 +217,7 @@ func TestLines(t *testing.T) {
 		notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n}\n"),
 		&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
 		judge(read(t, "høyttalere.pa.hcl", map[string]string{"høyttalere.pa.hcl": foreign}), foreignCheck()),
+		agreed(t),
 	)
 	for name, o := range map[string]Options{"lines": {}, "lines-passes": {Passes: true}} {
 		var text bytes.Buffer
