@@ -250,6 +250,40 @@ func (l *Line) Whole() (LaidCable, bool) {
 	return whole, true
 }
 
+// OverrideWay is how long a cable is that goes with the line from the amplifier
+// to every attenuator that is lifted for announcements: each leg on the way to
+// one counts once.
+func (l *Line) OverrideWay() Figure[quantity.Length] {
+	var f Figure[quantity.Length]
+	devices := l.Devices()
+	at := make(map[string]int, len(devices))
+	for i := range devices {
+		at[devices[i].Name] = i
+	}
+	counted := make([]bool, len(devices))
+	for i := range devices {
+		if a := devices[i].Attenuator; a == nil {
+			continue
+		} else if lifted, _ := a.Lifted(); !lifted {
+			continue
+		}
+		for k, ok := i, true; ok && !counted[k]; k, ok = at[devices[k].From] {
+			counted[k] = true
+			for _, leg := range devices[k].Legs {
+				f.Missing = MergeMissing(f.Missing, leg.Length.Missing)
+				f.Value += leg.Length.Value
+			}
+			if devices[k].From == "" {
+				break
+			}
+		}
+	}
+	if l.reads.how.lumped {
+		f.Value = l.Part.Length.V // as far as the line itself
+	}
+	return f
+}
+
 // Expected is what a meter should show at the amplifier's end of the line, at
 // 1 kHz, the amplifier disconnected and attenuators fully up.
 func (s *System) Expected(l *Line) *Measured {

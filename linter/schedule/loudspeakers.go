@@ -71,8 +71,8 @@ func (m *maker) loudspeakers() *Table {
 				block++
 				blocks[d.Of] = block
 			}
-			legs := d.Legs
-			if len(legs) == 2 && legs[0].Cable != legs[1].Cable {
+			legs := joined(d.Legs)
+			if len(legs) == 2 {
 				t.Rows = append(t.Rows, m.homeRunRow(l, &legs[0]))
 				legs = legs[1:]
 			}
@@ -186,18 +186,13 @@ func (*maker) received(row []Cell, d *analysis.Device) {
 
 // legCells gives the length and the cable that lead to a device.
 func (m *maker) legCells(legs []analysis.LaidCable) (length, cable Cell) {
-	if len(legs) == 0 {
+	switch {
+	case len(legs) == 0:
 		return Cell{}, Cell{}
-	}
-	sum := legs[0].Length
-	for i := range legs[1:] {
-		sum.Missing = analysis.MergeMissing(sum.Missing, legs[i+1].Length.Missing)
-		sum.Value += legs[i+1].Length.Value
-	}
-	if !sum.Known() {
+	case !legs[0].Length.Known():
 		return text(NotStated), cableName(legs[0].Cable)
 	}
-	return m.length(sum.Value), cableName(legs[0].Cable)
+	return m.length(legs[0].Length.Value), cableName(legs[0].Cable)
 }
 
 func cableName(c *schema.Cable) Cell {

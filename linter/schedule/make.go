@@ -11,6 +11,14 @@ type Kind string
 // Kinds of schedule.
 const (
 	Loudspeakers Kind = "loudspeakers"
+	Lines        Kind = "lines"
+	Amplifiers   Kind = "amplifiers"
+	Cables       Kind = "cables"
+	CableTotals  Kind = "cable-totals"
+	Inputs       Kind = "inputs"
+	Priorities   Kind = "priorities"
+	Parts        Kind = "parts"
+	TestSheet    Kind = "test-sheet"
 )
 
 // Described is a kind with what it holds.
@@ -26,6 +34,14 @@ type Described struct {
 func Kinds() []Described {
 	return []Described{
 		{Loudspeakers, "Loudspeaker schedule", "each device of each line in walking order, with tap, cable, watts delivered and dB lost", (*maker).loudspeakers},
+		{Lines, "Line schedule", "each line with its load, impedance, cable and loss", (*maker).lines},
+		{Amplifiers, "Amplifier loads", "each output and power channel with what hangs on it against its rating", (*maker).amplifiers},
+		{Cables, "Cable schedule", "each length of cable with a number of its own for both ends", (*maker).cables},
+		{CableTotals, "Cable totals", "cable to order by type, with an allowance for cutting", (*maker).totals},
+		{Inputs, "Input schedule", "each input of each unit with what is plugged in", (*maker).inputs},
+		{Priorities, "Priority schedule", "who silences whom on which lines", (*maker).priorities},
+		{Parts, "Parts to order", "everything to buy, with quantities and spares; typical data are marked", (*maker).parts},
+		{TestSheet, "Test sheet", "what a meter should show on each line, with columns to fill in and sign", (*maker).testSheet},
 	}
 }
 
@@ -36,7 +52,8 @@ type Options struct {
 	// CuttingAllowance is what is added to lengths of cable for cutting and
 	// termination.
 	CuttingAllowance quantity.Percent
-	// Drum is how much cable is on one drum.
+	// Drum is how much cable is on one drum; 0 is 100 m, or 1000 ft where the
+	// design prints in US units.
 	Drum quantity.Length
 	// Spares is how many more loudspeakers and attenuators are ordered, rounded
 	// up for each model.
@@ -49,7 +66,7 @@ type Options struct {
 // without a published source; the tolerance is that of check reading-agrees,
 // whose limits in force should be put in its place.
 func Usual() Options {
-	return Options{CuttingAllowance: 10, Drum: 100, Spares: 5, Below: 25, Above: 20}
+	return Options{CuttingAllowance: 10, Spares: 5, Below: 25, Above: 20}
 }
 
 // Make makes a schedule of a system; nil for a kind there is none of.
