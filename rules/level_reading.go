@@ -102,14 +102,14 @@ func levelReading(r *check.Report, space *schema.Space) {
 		r.NotAsked()
 		return
 	}
-	wanted, from := wantedLevel(space)
+	wanted := analysis.WantedLevel(space)
 	for _, w := range all {
 		if len(w.all) > 1 {
 			even(r, space, w)
 		}
 		switch {
-		case from != "":
-			loud(r, space, w, wanted, from)
+		case wanted.Known():
+			loud(r, space, w, wanted.Value, wanted.Sum)
 		case len(w.all) == 1:
 			r.Open(fmt.Sprintf("Reading %q shows %s in space %q, with nothing to hold it against.", w.all[0].Name, w.all[0].Level.Text, space.Name),
 				analysis.Missing{What: "second level in the space, or the level wanted", Part: "space " + quoted(space.Name), Where: space.Header, Write: `wanted_level = "75 dBA"`}).
@@ -162,20 +162,6 @@ func even(r *check.Report, space *schema.Space, w walk) {
 }
 
 func step(a, b *schema.Reading) float64 { return math.Abs(float64(b.Level.V - a.Level.V)) }
-
-// wantedLevel is the level that a space wants and how it comes about; the text is
-// empty where it states none. Noise in octaves is not added up here.
-func wantedLevel(space *schema.Space) (quantity.SoundLevel, string) {
-	noise := space.Noise.Single
-	switch {
-	case space.WantedLevel.Set():
-		return space.WantedLevel.V, "wanted: " + space.WantedLevel.Text
-	case noise.Set() && space.WantedOverNoise.Set():
-		level := noise.V + quantity.SoundLevel(space.WantedOverNoise.V)
-		return level, fmt.Sprintf("noise %s + %s = %s", noise.Text, space.WantedOverNoise.Text, level)
-	}
-	return 0, ""
-}
 
 // loud holds the softest level against what is wanted.
 func loud(r *check.Report, space *schema.Space, w walk, wanted quantity.SoundLevel, from string) {

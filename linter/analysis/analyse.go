@@ -1,6 +1,8 @@
 package analysis
 
 import (
+	"sync"
+
 	"loudlint/schema"
 	"loudlint/schema/parallel"
 )
@@ -8,7 +10,8 @@ import (
 // Analyse works out a design, on at most `workers` goroutines (0: as many as
 // there are processors). The result is the same for any number.
 func Analyse(design *schema.Design, workers int) *System {
-	s := &System{Design: design, TemperatureC: float64(design.System.ConductorTemperature.Or(20))}
+	s := &System{Design: design, TemperatureC: float64(design.System.ConductorTemperature.Or(20)), workers: workers}
+	s.sounds = sync.OnceValue(s.gatherSound)
 	lines := s.connect()
 	parallel.Do(len(lines), workers, func(i int) { s.solveLine(lines[i]) })
 	for _, o := range s.Outputs {

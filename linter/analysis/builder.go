@@ -30,6 +30,7 @@ type builder struct {
 	wayCable  []int32   // per node: which of cables that is, noCable for none
 	places    []place   // what hangs on the line, in walking order
 	controls  []control // its attenuators one by one, in walking order
+	walked    []walked  // its loudspeakers, in walking order; kept where wiring.listen says so
 
 	cables  []cableFigures
 	cableAt map[string]int32
@@ -55,6 +56,10 @@ type wiring struct {
 	// set, when a meter's reading is to be predicted, says how an attenuator
 	// stands; without it all are fully up.
 	set func(*schema.Attenuator) schema.Attenuation
+	// listen keeps the order in which loudspeakers are met.
+	listen bool
+	// instead, when a change is tried, is what stands in the place of blocks.
+	instead Instead
 }
 
 const noCable = -1
@@ -166,6 +171,9 @@ func (b *builder) chain(devices []schema.Device, at position) {
 		inner.assumed = at.assumed || p.Assumed()
 		switch v := device.(type) {
 		case *schema.Loudspeaker:
+			if with := b.how.instead[v]; with != nil {
+				v = with
+			}
 			at.node = b.loudspeakers(v, inner)
 		case *schema.Attenuator:
 			at.node = b.enclosing(p, v.Devices, inner, v)
@@ -392,6 +400,7 @@ func (b *builder) loudspeakers(part *schema.Loudspeaker, at position) circuit.No
 	node := b.next("loudspeaker", &part.Placement, 0, at)
 	p := place{first: node, count: 1, run: run, device: &part.Placement, in: at.in}
 	draws := len(load.missing) == 0 && !load.idle
+	b.heard(run, count, draws)
 	if draws {
 		p.loads = b.net.Load(node, load.load)
 		b.places = append(b.places, p)
@@ -430,6 +439,13 @@ func (b *builder) loudspeakers(part *schema.Loudspeaker, at position) circuit.No
 		b.wayCable = append(b.wayCable, cable)
 	}
 	return chain.Last
+}
+
+// heard keeps a block in the order in which the walk meets loudspeakers.
+func (b *builder) heard(r *Run, count int, draws bool) {
+	if b.how.listen {
+		b.walked = append(b.walked, walked{run: r.index, count: count, draws: draws})
+	}
 }
 
 // met counts loudspeakers of a block and adds what they take to the sums.
@@ -555,6 +571,9 @@ func (b *builder) series(at position) {
 			b.unknown = append(b.unknown, missing(joined+" (series is worked out for loudspeakers one after the other only)", "line", &b.line.Part.Part, `wiring = "parallel"`))
 			return
 		}
+		if with := b.how.instead[v]; with != nil {
+			v = with
+		}
 		if load := b.loudspeaker(v); len(load.missing) == 0 && !load.idle {
 			total += float64(v.Count()) * load.ohm()
 		}
@@ -565,6 +584,9 @@ func (b *builder) series(at position) {
 		v, plain := device.(*schema.Loudspeaker)
 		if !plain {
 			continue
+		}
+		if with := b.how.instead[v]; with != nil {
+			v = with
 		}
 		inner := at
 		if v.Cable.Set() {
@@ -579,6 +601,7 @@ func (b *builder) series(at position) {
 			load.term.text = fmt.Sprintf("%s (%s of %s in series across %s)", quantity.Power(load.watts), load.term.ohm, quantity.Resistance(total), voltsText(volts))
 		}
 		run := b.met(v, load, v.Count(), inner)
+		b.heard(run, v.Count(), len(load.missing) == 0 && !load.idle)
 		for i := range v.Count() {
 			// One conductor carries the current on; the other comes back from
 			// the last one, so that both conductors of every leg are in the loop.

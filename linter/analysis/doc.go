@@ -3,8 +3,8 @@
 //
 // It owns the step from what is written (schema.Design) to what follows
 // (System): loads, impedances, volts and watts at every loudspeaker, cable loss,
-// and the way of every source to every line. The physics itself is in
-// linter/circuit and linter/conductor; here the design is put into their terms.
+// the way of every source to every line, and what is heard in every space. The
+// physics itself is in linter/circuit, linter/conductor and linter/sound; here the design is put into their terms.
 // It holds no limits, no wording of findings and no judgement: those are in
 // rules. linter/check, linter, rules and the writers may import it; it imports
 // schema and the packages of pure computation.

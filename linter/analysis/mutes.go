@@ -216,7 +216,7 @@ func RelyingIn(space *schema.Space) *Relying {
 		return nil
 	}
 	r := &Relying{Space: space}
-	noise := space.Noise.Single
+	noise, _ := noiseOf(space)
 	level := func(of quantity.SoundLevel, at source.Span, note string) Figure[quantity.SoundLevel] {
 		sum := of + quantity.SoundLevel(space.WantedOverNoise.V)
 		return Figure[quantity.SoundLevel]{
@@ -225,13 +225,13 @@ func RelyingIn(space *schema.Space) *Relying {
 		}
 	}
 	r.Needed = level(space.Programme.V, space.Programme.Span, "the programme")
-	if noise.Set() && noise.V > space.Programme.V {
-		r.Needed = level(noise.V, noise.Span, "the noise")
+	if noise.Known() && noise.Value > space.Programme.V {
+		r.Needed = level(noise.Value, space.Noise.Span, "the noise")
 	}
-	if noise.Set() {
-		r.Muted = level(noise.V, noise.Span, "the noise")
+	if noise.Known() {
+		r.Muted = level(noise.Value, space.Noise.Span, "the noise")
 	} else {
-		r.Muted.Missing = []Missing{missing("noise", "space", &space.Part, `noise = "58 dBA"`)}
+		r.Muted.Missing = noise.Missing
 	}
 	return r
 }

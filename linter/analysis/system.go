@@ -7,7 +7,8 @@ import (
 )
 
 // System is what a design computes to. It is read-only once Analyse returned
-// it, and may be read from many goroutines.
+// it, and may be read from many goroutines. What is heard is worked out at the
+// first question, once: most designs do not say enough, and it costs most.
 type System struct {
 	Design     *schema.Design
 	Amplifiers []*Amplifier
@@ -25,6 +26,8 @@ type System struct {
 	TemperatureC float64
 
 	exposures map[string]*Exposure // by the name of the space
+	sounds    func() *soundings    // worked out when somebody asks
+	workers   int
 }
 
 // Amplifier is an amplifier with what hangs on it.
