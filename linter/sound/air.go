@@ -2,7 +2,8 @@ package sound
 
 import "math"
 
-// Air is the air between loudspeaker and listener.
+// Air is the air between loudspeaker and listener. Air of no humidity absorbs
+// nothing: that leaves absorption out.
 type Air struct {
 	Celsius         float64
 	HumidityPercent float64 // relative
@@ -32,6 +33,9 @@ func (a Air) SpeedMetresPerSecond() float64 {
 // frequency.
 func (a Air) AbsorptionDBPerMetre() Bands {
 	var b Bands
+	if !(a.HumidityPercent > 0) {
+		return b
+	}
 	for k := range b {
 		b[k] = a.toneDBPerMetre(CentreHz(k))
 	}

@@ -2,6 +2,7 @@ package sound
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -40,18 +41,25 @@ func (m *Model) Arrivals(listener Vector, into []Arrival) []Arrival {
 	return into
 }
 
-// Late are the arrivals, of those in order of time, that come more than
-// afterSeconds after the first and are less than withinDB below the energy sum of
-// all before them. Sounds up to some 35 ms late are heard as one with the first; from 50 ms on
+// Late are the arrivals, of those in order of time, that come more than afterSeconds
+// after the first and are less than withinDB below the energy sum of all before
+// them. The first is the first one that counts: it is less than withinDB below the
+// loudest. Sounds up to some 35 ms late are heard as one with the first; from 50 ms on
 // as echoes, unless they are weak (F. A. Everest, The Master Handbook of Acoustics,
 // fig. 3-19, after H. Haas).
 func Late(arrivals []Arrival, afterSeconds, withinDB float64) []LateArrival {
-	var late []LateArrival
-	earlier := 0.0
+	loudest := math.Inf(-1)
 	for _, a := range arrivals {
-		after := a.Seconds - arrivals[0].Seconds
+		loudest = max(loudest, a.LevelDBA)
+	}
+	var late []LateArrival
+	first, earlier := math.Inf(1), 0.0
+	for _, a := range arrivals {
+		if a.LevelDBA > loudest-withinDB {
+			first = min(first, a.Seconds)
+		}
 		below := toDB(earlier) - a.LevelDBA
-		if after > afterSeconds && below < withinDB {
+		if after := a.Seconds - first; after > afterSeconds && below < withinDB {
 			late = append(late, LateArrival{a, after, below})
 		}
 		earlier += fromDB(a.LevelDBA)

@@ -36,7 +36,9 @@ type row [8]float64
 const (
 	// backRatio is what is left in directions far outside the coverage: −25 dB
 	// (common practice, no published source).
-	backRatio = 0.00316227766
+	backRatio = 0.0031622776601683794
+	// kappa makes Γ 10^(−6/10) at u = 1: ln((1 − b)/(10^(−0.6) − b)).
+	kappa = 1.3910529377789056
 	// tableSteps is steps per unit of u. With linear interpolation the error is
 	// below 0.001 dB.
 	tableSteps = 64
@@ -105,10 +107,7 @@ func (d *Directivity) tabulate() {
 }
 
 // gamma is the ratio of intensities at u².
-func gamma(uu float64) float64 { return (1-backRatio)*math.Exp(-kappa()*uu) + backRatio }
-
-// kappa makes gamma(1) = 10^(−6/10).
-func kappa() float64 { return math.Log((1 - backRatio) / (fromDB(-6) - backRatio)) }
+func gamma(uu float64) float64 { return (1-backRatio)*math.Exp(-kappa*uu) + backRatio }
 
 // Q is the directivity factor of each octave: the intensity on the axis over that
 // of an all-round source of the same power.
@@ -141,7 +140,7 @@ func (d *Directivity) ratio(out *row, along, right, up, length float64) {
 	u := 0.0
 	if across > 0 {
 		right, up = right/d.horizontal, up/d.vertical
-		u = math.Acos(max(-1, min(1, along/length))) * math.Sqrt((right*right+up*up)/across)
+		u = arccos(along/length) * math.Sqrt((right*right+up*up)/across)
 	} else if along < 0 {
 		u = math.Pi / max(d.horizontal, d.vertical)
 	}
@@ -152,6 +151,19 @@ func (d *Directivity) ratio(out *row, along, right, up, length float64) {
 	for k := range BandCount {
 		out[k] = low[k] + part*(high[k]-low[k])
 	}
+}
+
+// arccos is the angle in radians of a cosine, by the polynomial of Abramowitz and
+// Stegun, Handbook of Mathematical Functions, 4.4.46 (from memory; error below
+// 3·10⁻⁸). It takes a third of the time of math.Acos, which took a third of a field's.
+func arccos(x float64) float64 {
+	y := min(1, math.Abs(x))
+	angle := math.Sqrt(1-y) * (1.5707963050 + y*(-0.2145988016+y*(0.0889789874+y*(-0.0501743046+
+		y*(0.0308918810+y*(-0.0170881256+y*(0.0066700901+y*-0.0012624911)))))))
+	if x < 0 {
+		return math.Pi - angle
+	}
+	return angle
 }
 
 // frame is the directions of a loudspeaker: its axis, and right and up as seen
@@ -187,13 +199,13 @@ func newFrame(aim Vector, rollDegrees float64) frame {
 // The integral over φ has a closed form, 2π·e^(−p)·I0(q) with p and q half the sum
 // and half the difference of κ·(ϑ/h)² and κ·(ϑ/v)²; that over ϑ is done by Simpson's rule.
 func (d *Directivity) integrateQ(narrow float64) float64 {
-	const steps = 1000
+	const steps = 400
 	end := math.Pi
 	if d.halfSpace {
 		end = math.Pi / 2
 	}
 	h, v := d.horizontal, d.vertical
-	k := kappa() * narrow * narrow
+	k := kappa * narrow * narrow
 	sum := 0.0
 	for i := range steps + 1 {
 		theta := end * float64(i) / steps
@@ -230,7 +242,7 @@ func scaledBesselI0(x float64) float64 {
 // gives the nearest that can.
 func (d *Directivity) narrowFor(wantQ float64) float64 {
 	low, high := 0.0, min(d.horizontal, d.vertical)/leastHalfAngle
-	for range 50 {
+	for range 26 {
 		middle := (low + high) / 2
 		if d.integrateQ(middle) < wantQ {
 			low = middle

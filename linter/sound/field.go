@@ -18,7 +18,7 @@ type Loudspeaker struct {
 type Space struct {
 	Planes  []Plane
 	Room    *Room // nil: outdoors, a free field
-	Air     Air   // of no humidity: absorption is left out
+	Air     Air
 	NoiseDB Bands // level of the noise in each octave
 }
 
@@ -54,6 +54,7 @@ type Model struct {
 	// reverberant energy that is left, both over distance in steps of stepMetres.
 	air, tail   []row
 	stepMetres  float64
+	clock       clock
 	speed       float64
 	theory      Theory
 	reverberant Bands // energy of all of it, before tail
@@ -73,9 +74,13 @@ type source struct {
 	reverberant row // energy of its reverberant field, before tail
 }
 
-// tailSteps is how finely distances are tabulated: 0.1 dB/m at 1 km is 0.1 dB a
-// step, which linear interpolation turns into an error below 0.001 dB.
-const tailSteps = 1024
+const (
+	// distanceSteps bounds the tables over distance: 0.1 dB/m at 1 km is 0.1 dB a
+	// step, which linear interpolation turns into an error below 0.001 dB.
+	distanceSteps = 1024
+	// leastStep is as fine as they need to be in a small room, in metres.
+	leastStep = 0.1
+)
 
 // NewModel prepares a space with loudspeakers.
 func NewModel(space Space, loudspeakers []Loudspeaker) *Model {
@@ -124,17 +129,16 @@ func (m *Model) tabulate(space Space) {
 			reach = max(reach, far.Length())
 		}
 	}
-	m.stepMetres = reach / tailSteps
-	m.air, m.tail = make([]row, tailSteps+2), make([]row, tailSteps+2)
-	alpha := Bands{}
-	if space.Air.HumidityPercent > 0 {
-		alpha = space.Air.AbsorptionDBPerMetre()
-	}
+	m.stepMetres = max(leastStep, reach/distanceSteps)
+	steps := int(reach/m.stepMetres) + 2
+	m.air, m.tail = make([]row, steps), make([]row, steps)
+	m.clock = newClock(m.sources, float64(steps)*m.stepMetres/m.speed)
+	alpha := space.Air.AbsorptionDBPerMetre()
 	for i := range m.air {
 		r := float64(i) * m.stepMetres
 		for k := range BandCount {
 			m.air[i][k] = fromDB(-alpha[k] * r)
-			if m.hasRoom && m.theory == Revised {
+			if m.hasRoom && m.theory == Revised && m.decay[k] > 0 {
 				m.tail[i][k] = math.Exp(-decayExponent * r / (m.speed * m.decay[k]))
 			}
 		}
@@ -196,17 +200,18 @@ func (m *Model) add(s *source, listener Vector, direct, reverberant *row) (secon
 // Field is what each listener hears.
 func (m *Model) Field(listeners []Vector, do Do) []Heard {
 	heard := make([]Heard, len(listeners))
-	m.chunks(len(listeners), do, func(i int) { heard[i] = m.Heard(listeners[i]) })
+	m.chunks(len(listeners), do, func(from, to int) {
+		for i := from; i < to; i++ {
+			heard[i] = m.Heard(listeners[i])
+		}
+	})
 	return heard
 }
 
-// chunks calls work for 0 to n-1 in pieces that are worth handing to a core.
-func (m *Model) chunks(n int, do Do, work func(i int)) {
+// chunks calls work for 0 to n-1 in pieces, from one to before another, that are
+// worth handing to a core.
+func (m *Model) chunks(n int, do Do, work func(from, to int)) {
 	const pairs = 20_000
 	size := max(1, pairs/max(1, len(m.sources)))
-	do.each((n+size-1)/size, func(c int) {
-		for i := c * size; i < min((c+1)*size, n); i++ {
-			work(i)
-		}
-	})
+	do.each((n+size-1)/size, func(c int) { work(c*size, min((c+1)*size, n)) })
 }

@@ -46,9 +46,9 @@ func DirectAndReverberantMTF(direct, reverberant, reverberation Bands) MTF {
 	return m
 }
 
-// turns is 2π·F·T/13.8.
+// turns is 2π·F·T/13.8, rounded as the standard has it.
 func turns(hz, reverberationSeconds float64) float64 {
-	return 2 * math.Pi * hz * reverberationSeconds / decayExponent
+	return 2 * math.Pi * hz * reverberationSeconds / 13.8
 }
 
 // modulation is |d + r/(1 + j·x)|/energy for complex d and r.
@@ -175,72 +175,4 @@ func Rating(sti float64) string {
 		}
 	}
 	return "bad"
-}
-
-// Transmission is the speech transmission index at a listener when the loudspeakers
-// play speech at the levels they were given. Every direct sound counts at its own
-// time, so that late arrivals tell:
-//
-//	m(F) = |Σ (D + R/(1 + j·2π·F·T/13.8))·e^(−j·2π·F·t)|/Σ (D + R)
-//
-// over the loudspeakers, t being when each one's direct sound arrives; then noise
-// and hearing. With the Uniform theory all reverberation begins with the first
-// arrival.
-func (m *Model) Transmission(listener Vector) Transmission {
-	var s phasors
-	var direct, reverberant row
-	first := math.Inf(1)
-	for i := range m.sources {
-		var d, r row
-		t := m.add(&m.sources[i], listener, &d, &r)
-		first = min(first, t)
-		for k := range BandCount {
-			direct[k] += d[k]
-			reverberant[k] += r[k]
-		}
-		s.add(t, &d, &r, m.theory == Revised && m.hasRoom)
-	}
-	if m.theory == Uniform {
-		copy(reverberant[:], m.reverberant[:])
-		if len(m.sources) > 0 {
-			s.tails(first, &reverberant)
-		}
-	}
-	var mtf MTF
-	var speech Bands
-	for k := range mtf {
-		energy := direct[k] + reverberant[k]
-		speech[k] = toDB(energy)
-		for f, hz := range ModulationHz() {
-			mtf[k][f] = modulation(s.direct[f].re[k], s.direct[f].im[k], s.tail[f].re[k], s.tail[f].im[k], turns(hz, m.decay[k]), energy)
-		}
-	}
-	return mtf.WithNoise(speech, m.noise).WithHearing(Over(speech, m.noise)).Transmission()
-}
-
-// phasors are sums of energies with the phase of the modulation at their arrival.
-type phasors struct {
-	direct, tail [ModulationCount]struct{ re, im row }
-}
-
-func (s *phasors) add(seconds float64, direct, tail *row, withTail bool) {
-	for f, hz := range ModulationHz() {
-		sin, cos := math.Sincos(-2 * math.Pi * hz * seconds)
-		d := &s.direct[f]
-		for k := range BandCount {
-			d.re[k] += cos * direct[k]
-			d.im[k] += sin * direct[k]
-		}
-		if withTail {
-			t := &s.tail[f]
-			for k := range BandCount {
-				t.re[k] += cos * tail[k]
-				t.im[k] += sin * tail[k]
-			}
-		}
-	}
-}
-
-func (s *phasors) tails(seconds float64, tail *row) {
-	s.add(seconds, &row{}, tail, true)
 }

@@ -95,8 +95,7 @@ func SurveySpace(space Space, loudspeakers []Loudspeaker, options SurveyOptions)
 		s = finer
 	}
 	if options.Transmission {
-		s.STI = make([]float64, len(s.Listeners))
-		model.chunks(len(s.Listeners), options.Do, func(i int) { s.STI[i] = model.Transmission(s.Listeners[i]).STI })
+		s.STI = model.STI(s.Listeners, options.Do)
 		s.Transmission = Describe(s.STI)
 	}
 	return s
