@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 
 	"loudlint/linter/analysis"
@@ -19,11 +20,12 @@ var CableLoss = &check.Check{
 	Why: "What is lost in the cable is bought twice: as amplifier power and as a quiet far end. The last loudspeakers of a long line play softer than the first, " +
 		"and no control at the rack can put that right.",
 	How: "Solves the line as it is walked, with the resistance of both conductors of every leg, and finds the loudspeaker with the lowest voltage against what it would have without cable. " +
+		"A line whose cable comes back to the amplifier is solved as the ring it is, fed from both ends; one with a reverse return with its two conductors apart. " +
 		"The limits are volts lost in per cent; the same is shown as a level in decibels at the loudspeaker and as watts turned into heat in the cable. " +
 		"20 × lg(1 / (1 − drop)) makes decibels of a drop: 10 % is 0.92 dB, 20 % is 1.94 dB.",
 	Basis: "common practice, no published source; 5 or 10 % of the load impedance, 10 % of the voltage, 0.5 and 1 dB are in use",
 	Blind: "Attenuators count as fully up and their own loss does not count as cable loss. Joints and terminals are taken to have no resistance. " +
-		"With only the total length of a line known, its whole load counts at the far end, which is more than it will lose.",
+		"With only the total length of a line known, its whole load counts where most is lost, which is more than it will lose.",
 	Params: []check.Param{
 		{Name: "warning_drop", Doc: "voltage lost at the worst loudspeaker above which a warning is given", Unit: check.Percent, Default: 10, Low: 0.1, High: 90},
 		{Name: "error_drop", Doc: "voltage lost at the worst loudspeaker above which it is an error", Unit: check.Percent, Default: 20, Low: 0.1, High: 90},
@@ -79,7 +81,7 @@ func cableLoss(r *check.Report, l *analysis.Line) {
 	worst := fmt.Sprintf("%q, the worst loudspeaker", loss.Worst)
 	switch {
 	case loss.Lumped:
-		worst = "its loudspeakers, all counted at the far end"
+		worst = "its loudspeakers, all counted " + l.AllAt()
 	case loss.WorstRun == nil:
 		worst = fmt.Sprintf("%q, the worst place", loss.Worst)
 	}
@@ -94,7 +96,7 @@ func cableLoss(r *check.Report, l *analysis.Line) {
 		AtMost(fmt.Sprintf("at most %s of the voltage, which is %s dB at the loudspeaker", limit, percent(dropDB(limit.Value))), limit.Value, "%", limit).
 		At(inside(&l.Part.Part, l.Part.Cable.Span)).Assumed(loss.Drop.Assumed...)
 	if loss.Lumped {
-		answer.Assumed("only the total length is known, so that the whole load counts at the far end, which is more than will be lost")
+		answer.Assumed(allAt(l))
 	}
 	if severity == 0 {
 		return
@@ -134,9 +136,20 @@ func cableEvidence(loss *analysis.Loss, us bool) []check.Evidence {
 		heat.Sum = fmt.Sprintf("%s of the %s that the amplifier gives = %s", loss.CablePower, loss.SourcePower, loss.CableShare)
 	}
 	all = append(all, heat)
-	for _, c := range loss.Cables {
-		e := check.Plainly("cable, both conductors", quantity.Resistance(c.LoopOhm))
-		e.Sum = fmt.Sprintf("2 × %s × %s = %s (%s)", quantity.Format(quantity.Length(math.Round(c.Metres*1000)/1000), us), c.PerLength, e.Value, c.Kind)
+	for i, c := range slices.Concat(loss.Cables, loss.Round) {
+		name := "cable, both conductors"
+		switch {
+		case c.Conductors == 1:
+			name = "conductor there and on round the loop"
+		case i >= len(loss.Cables):
+			name = "cable the other way round, both conductors"
+		}
+		e := check.Plainly(name, quantity.Resistance(c.LoopOhm))
+		times := ""
+		if c.Conductors == 2 {
+			times = "2 × "
+		}
+		e.Sum = fmt.Sprintf("%s%s × %s = %s (%s)", times, quantity.Format(quantity.Length(math.Round(c.Metres*1000)/1000), us), c.PerLength, e.Value, c.Kind)
 		all = append(all, e)
 	}
 	return all
@@ -162,8 +175,12 @@ func cableRemedies(answer *check.Answer, l *analysis.Line, warning check.Limit) 
 	switch {
 	case l.Output != nil && l.Output.Kind == analysis.LowImpedance:
 		answer.Remedy(check.Advice, "Feed these loudspeakers from a constant-voltage line: at 100 V the same power takes a fraction of the current.")
+	case !ok && l.Looped():
+		answer.Remedy(check.Advice, "No standard conductor does it: split the line in two, or turn taps down so that less current flows.")
 	case !ok:
 		answer.Remedy(check.Advice, "No standard conductor does it: split the line in two, feed it from its middle, or turn taps down so that less current flows.")
+	case l.Looped():
+		answer.Remedy(check.Advice, "Split the line in two.")
 	default:
 		answer.Remedy(check.Advice, "Split the line in two, or feed it from its middle.")
 	}

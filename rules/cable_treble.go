@@ -21,7 +21,8 @@ var CableTreble = &check.Check{
 	Basis: "common practice, no published source: 3 dB is where a change is heard by everybody",
 	Blind: "Transformers of loudspeakers and amplifiers lose treble of their own, and a loudspeaker is taken to be as many ohms at 10 kHz as at 1 kHz unless it states otherwise. " +
 		"Resistance is that at direct current: the skin effect adds less than 0.06 dB up to 2.5 mm². Screened cable that states no capacitance can have more than is taken. " +
-		"With only the total length of a line known, its whole load counts at the far end.",
+		"With only the total length of a line known, its whole load counts where most is lost. " +
+		"The loop of a reverse return is taken to have at most the inductance of a circle of as much conductor: within the limit it passes, beyond it the answer is open.",
 	Params: []check.Param{
 		{Name: "most_loss", Doc: "loss at 10 kHz beyond that at 1 kHz above which a warning is given", Unit: check.Decibel, Default: 3, Low: 0.1, High: 20},
 	},
@@ -102,12 +103,12 @@ func cableTreble(r *check.Report, l *analysis.Line) {
 		a = r.Fail(check.Warning, message)
 	}
 	evidence := check.Plainly("treble lost", loss)
-	evidence.Sum = fmt.Sprintf("%s of cable to %s, with %s on the line: %s more lost at 10 kHz than at 1 kHz", quantity.Format(quantity.Length(t.Metres), r.US()), t.Worst, t.LoadOhm, loss)
+	evidence.Sum = fmt.Sprintf("%s to %s, with %s on the line: %s more lost at 10 kHz than at 1 kHz", t.Way, t.Worst, t.LoadOhm, loss)
 	a.Evidence(evidence).
 		AtMost(fmt.Sprintf("at most %s at 10 kHz against 1 kHz", limit), limit.Value, "dB", limit).
 		At(inside(&l.Part.Part, l.Part.Cable.Span)).Assumed(t.Assumed...)
 	if t.Lumped {
-		a.Assumed("only the total length is known, so that the whole load counts at the far end, which is more than will be lost")
+		a.Assumed(allAt(l))
 	}
 	if within || t.Bound {
 		return

@@ -25,6 +25,12 @@ func dutyMissing(s *analysis.System) analysis.Missing {
 	return analysis.Missing{What: "duty of the system", Part: "the job", Where: dutyPlace(s), Write: `system "…" { duty = "announcements and music" }`}
 }
 
+// allAt says what is taken for granted where only the total length of a line is
+// known.
+func allAt(l *analysis.Line) string {
+	return fmt.Sprintf("only the total length is known, so that the whole load counts %s, which is more than will be lost", l.AllAt())
+}
+
 // wired are the lines that something stands on.
 func wired(s *analysis.System) []*analysis.Line {
 	var all []*analysis.Line

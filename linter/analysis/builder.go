@@ -42,7 +42,9 @@ type builder struct {
 	unknown []Missing // what keeps the load from being known
 	unsaid  []Missing // what keeps the cable from being known
 	assumed []string
-	started bool // the first device of the line has been met
+	started bool         // the first device of the line has been met
+	first   circuit.Node // where it hangs
+	loop    loop
 }
 
 // wiring is the cable a line is built with.
@@ -60,6 +62,11 @@ type wiring struct {
 	listen bool
 	// instead, when a change is tried, is what stands in the place of blocks.
 	instead Instead
+	// before, when a ring is measured where it is opened, are the devices that
+	// its end leads to, through the amplifier's end and out again; closing is the
+	// leg to there.
+	before  []schema.Device
+	closing schema.Value[quantity.Length]
 }
 
 const noCable = -1
@@ -143,25 +150,32 @@ func build(s *System, l *Line, how wiring) *builder {
 func (b *builder) walk() {
 	part := b.line.Part
 	start := position{cable: part.Cable, assumed: part.Assumed()}
-	if b.how.lumped {
-		start.node = b.leg(0, part.Length.V, part.Cable)
-	}
-	switch {
-	case part.Return.V == "reverse":
-		b.lacks(Missing{What: "cable that can be computed (a line whose return comes from the far end is not worked out)", Part: named("line", part.Name), Where: part.Header})
-	case part.RingLeg.Set():
-		b.assumed = append(b.assumed, "the ring is worked out as open at its far end")
-	}
 	if part.Wiring.V == "series" {
-		b.series(start)
+		b.inSeries(start)
 		return
 	}
-	b.chain(part.Devices, start)
+	if b.how.lumped {
+		b.lumped(start)
+		return
+	}
+	if part.Return.V == "reverse" {
+		// The first device may hang at the amplifier's terminals, its return conductor does not.
+		start.node = b.reached(b.net.Leg(0, circuit.Leg{}), 0, 0, noCable)
+	}
+	b.started = len(b.how.before) > 0 // the home run comes later then
+	end := b.chain(part.Devices, start)
+	if len(b.how.before) > 0 {
+		start.node = b.leg(end, b.how.closing.V, part.Cable)
+		b.started = false
+		b.chain(b.how.before, start)
+		return
+	}
+	b.close(end)
 }
 
-// chain walks devices in order. It calls itself for what braces enclose; the
-// dialect bounds their nesting.
-func (b *builder) chain(devices []schema.Device, at position) {
+// chain walks devices in order and gives its last node. It calls itself for what
+// braces enclose; the dialect bounds their nesting.
+func (b *builder) chain(devices []schema.Device, at position) circuit.Node {
 	for _, device := range devices {
 		p := device.Common()
 		inner := at
@@ -185,6 +199,7 @@ func (b *builder) chain(devices []schema.Device, at position) {
 			at.node = b.lineEnd(v, inner)
 		}
 	}
+	return at.node
 }
 
 // enclosing walks a branch or an attenuator, or a run of them.
@@ -270,6 +285,9 @@ func (b *builder) next(kind string, p *schema.Placement, i int, at position) cir
 	case !first:
 		b.lacks(missing("length of the leg that leads to it", kind, &p.Part, `leg = "6 m"`))
 	}
+	if first {
+		b.first = node
+	}
 	return node
 }
 
@@ -289,7 +307,11 @@ func (b *builder) lacks(m Missing) {
 // leg adds a length of cable.
 func (b *builder) leg(from circuit.Node, length quantity.Length, cable schema.Value[string]) circuit.Node {
 	c := b.cable(cable)
-	return b.reached(b.net.Leg(from, b.legOf(c, float64(length))), from, float64(length), c)
+	leg := b.legOf(c, float64(length))
+	if b.line.Part.Return.V == "reverse" && b.first == 0 && !b.how.lumped {
+		leg = oneConductor(leg)
+	}
+	return b.reached(b.net.Leg(from, leg), from, float64(length), c)
 }
 
 // legOf gives what a length of one of the cables is to the network.
@@ -556,6 +578,21 @@ func (b *builder) lineEnd(e *schema.LineEnd, at position) circuit.Node {
 	return node
 }
 
+// inSeries wires a whole line in series.
+func (b *builder) inSeries(at position) {
+	part := b.line.Part
+	if b.how.lumped {
+		at.node = b.leg(0, part.Length.V, part.Cable)
+	}
+	if part.RingLeg.Set() || part.Return.Set() {
+		b.lacks(Missing{
+			What: "cable that can be computed (how the conductors of a ring join loudspeakers in series is not said)",
+			Part: named("line", part.Name), Where: part.Header, Write: `wiring = "parallel"`,
+		})
+	}
+	b.series(at)
+}
+
 // series wires plain loudspeakers one after the other on a low-impedance
 // output: their impedances and their cable add up.
 func (b *builder) series(at position) {
@@ -622,30 +659,6 @@ func (b *builder) series(at position) {
 		placed[i].first, placed[i].loads = node, first+circuit.LoadID(i)
 	}
 	b.places = append(b.places, placed...)
-}
-
-// way adds up the cable to a node, by kind of cable in the order in which it is
-// met from the amplifier.
-func (b *builder) way(node circuit.Node) []CableUse {
-	metres := make([]float64, len(b.cables))
-	var met []int32 // from the far end
-	for ; node > 0; node = b.net.Parent(node) {
-		c := b.wayCable[node]
-		if c == noCable {
-			continue
-		}
-		if at := slices.Index(met, c); at >= 0 {
-			met = slices.Delete(met, at, at+1)
-		}
-		met = append(met, c)
-		metres[c] += b.wayMetres[node]
-	}
-	slices.Reverse(met)
-	uses := make([]CableUse, len(met))
-	for i, c := range met {
-		uses[i] = CableUse{Metres: metres[c], LoopOhm: metres[c] * b.cables[c].ohm, PerLength: b.cables[c].perLength, Kind: b.cables[c].kind}
-	}
-	return uses
 }
 
 // memberName names a device with the runs it stands inside: "Room 4, Bed".

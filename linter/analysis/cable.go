@@ -39,7 +39,7 @@ func (n NamedCable) Missing(what, write string) Missing {
 // devices has neither.
 func (l *Line) Cables() ([]NamedCable, []Missing) {
 	part, design := l.Part, l.reads.system.Design
-	ofLine := part.HomeRun.Set() || part.Length.Set() // cable that only the line itself names
+	ofLine := part.HomeRun.Set() || part.Length.Set() || part.RingLeg.Set() // cable that only the line itself names
 	var all []NamedCable
 	type level struct {
 		devices []schema.Device
@@ -96,7 +96,7 @@ type CableCurrent struct {
 	// no leg carries more; and Least is what it takes if all of it hangs at the
 	// far end of its length, 0 where nothing is known.
 	Most, Least Figure[quantity.Current]
-	// Leg names the device that leg leads to.
+	// Leg says which leg that is: "to H 3", "back to the amplifier".
 	Leg string
 	// Bound tells that not every leg is known; Exact lists what is lacking.
 	Bound bool
@@ -126,7 +126,7 @@ func (l *Line) Currents() ([]CableCurrent, []Missing) {
 			all = append(all, c)
 		}
 	}
-	if len(b.unsaid) == 0 && !b.how.lumped && !l.Part.RingLeg.Set() {
+	if len(b.unsaid) == 0 && !b.how.lumped {
 		return all, l.legCurrents(all)
 	}
 	return all, l.boundCurrents(all)
@@ -146,6 +146,10 @@ func (l *Line) legCurrents(all []CableCurrent) []Missing {
 	if err != nil {
 		return b.unsolved(err)
 	}
+	ways := ""
+	if home, back, ok := b.feeds(); ok {
+		ways = fmt.Sprintf(", %s of it by the home run and %s by the ring leg", quantity.Current(home), quantity.Current(back))
+	}
 	for i := range all {
 		c := &all[i]
 		for k := range b.cables {
@@ -154,14 +158,15 @@ func (l *Line) legCurrents(all []CableCurrent) []Missing {
 			}
 		}
 		c.Most.From = l.Load.From
-		c.Most.Sum = fmt.Sprintf("%s, and with its cable %s in the leg to %s", l.takesText(), c.Most.Value, c.Leg)
+		c.Most.Sum = fmt.Sprintf("%s%s, and with its cable %s in the leg %s", l.takesText(), ways, c.Most.Value, c.Leg)
 		c.Least = c.Most
 	}
 	return nil
 }
 
 // cableAmps solves the network and gives, for each cable, the highest current in
-// a leg of it and the node that leg leads to, 0 where none carries any.
+// a conductor of it and the node its leg leads to: 0 where none carries any, the
+// number of nodes for the leg back to the amplifier.
 func (b *builder) cableAmps() (most []float64, at []circuit.Node, err error) {
 	most, at = make([]float64, len(b.cables)), make([]circuit.Node, len(b.cables))
 	var solver circuit.Solver
@@ -173,17 +178,29 @@ func (b *builder) cableAmps() (most []float64, at []circuit.Node, err error) {
 		for node := circuit.Node(1); int(node) < b.net.Nodes(); node++ {
 			if c := b.wayCable[node]; c != noCable {
 				// Nodes that differ by rounding alone: the one nearer to the amplifier stays.
-				if amps := cmplx.Abs(solution.LegAmps(node)); amps > most[c]*(1+1e-9) {
+				amps := cmplx.Abs(solution.LegAmps(node))
+				if b.loop.reverse {
+					amps = max(amps, cmplx.Abs(solution.ReturnAmps(node)))
+				}
+				if amps > most[c]*(1+1e-9) {
 					most[c], at[c] = amps, node
 				}
+			}
+		}
+		if c := b.loop.cable; b.loop.laid && c != noCable {
+			if amps := cmplx.Abs(solution.LoopAmps(b.loop.id)); amps > most[c]*(1+1e-9) {
+				most[c], at[c] = amps, circuit.Node(b.net.Nodes())
 			}
 		}
 	}
 	return most, at, nil
 }
 
-// towards names the first device that a leg leads to.
+// towards names the first device that a leg leads to: "to H 3".
 func (b *builder) towards(node circuit.Node) string {
+	if int(node) == b.net.Nodes() {
+		return "back to the amplifier"
+	}
 	best, name := circuit.Node(math.MaxInt32), ""
 	for i := range b.places {
 		p := &b.places[i]
@@ -198,7 +215,7 @@ func (b *builder) towards(node circuit.Node) string {
 			best, name = p.node(k), p.memberName(k)
 		}
 	}
-	return name
+	return "to " + name
 }
 
 // takesText writes what the line takes with no cable.
@@ -221,8 +238,6 @@ func (l *Line) boundCurrents(all []CableCurrent) []Missing {
 	exact := MergeMissing(l.Loss.Drop.Missing)
 	switch {
 	case len(exact) > 0:
-	case l.Part.RingLeg.Set():
-		exact = []Missing{l.ringMissing()}
 	default:
 		exact = []Missing{missing("length of each leg", "line", &l.Part.Part, `home_run = "20 m"`)}
 	}
@@ -242,18 +257,13 @@ func (l *Line) boundCurrents(all []CableCurrent) []Missing {
 		for k, amps := range least {
 			if b.cables[k].cable == c.Cable {
 				c.Least.Value = quantity.Current(amps)
-				c.Least.Sum = fmt.Sprintf("%s, and if all of it hangs at the far end %s", l.takesText(), c.Least.Value)
+				c.Least.Sum = fmt.Sprintf("%s, and if all of it hangs %s %s", l.takesText(), l.AllAt(), c.Least.Value)
 				c.Least.From = l.Load.From
-				c.Least.Assumed = []string{"the whole load is taken to hang at the far end of the length; nearer to the amplifier it takes more"}
+				c.Least.Assumed = []string{fmt.Sprintf("the whole load is taken to hang %s; nearer to the amplifier it takes more", l.AllAt())}
 			}
 		}
 	}
 	return nil
-}
-
-// ringMissing is what keeps a ring from being worked out but for its bounds.
-func (l *Line) ringMissing() Missing {
-	return Missing{What: "cable that can be computed (how the current of a ring divides is not worked out)", Part: named("line", l.Part.Name), Where: l.Part.Header}
 }
 
 // rate finds what a conductor of the cable may carry.
@@ -310,16 +320,17 @@ type Treble struct {
 	// is its block; nil for old equipment.
 	Worst    string
 	WorstRun *Run
-	// Metres is the cable to it, and LoadOhm what hangs on the line, its cable
-	// included, at 1 kHz.
-	Metres  float64
+	// Way says how far it is to it: "60 m of cable". LoadOhm is what hangs on the
+	// line, its cable included, at 1 kHz.
+	Way     string
 	LoadOhm quantity.Resistance
 	// Bound tells that Loss is the most that cable of the usual inductance and
-	// capacitance could take, as Unstated does not say its own.
+	// capacitance, or the loop of a reverse return, could take; Unstated is what
+	// would tell.
 	Bound    bool
 	Unstated []Missing
 	// Lumped tells that only the total length is known, so that the whole load
-	// counts at the far end.
+	// counts in one place; see AllAt.
 	Lumped bool
 }
 
@@ -334,19 +345,24 @@ func (l *Line) Treble() Treble {
 	for _, n := range cables {
 		t.Unstated = MergeMissing(t.Unstated, n.unstatedPair())
 	}
-	search := trebleSearch{b: b}
-	if len(t.Unstated) == 0 {
-		search.keepMost(b.net, &t)
-	} else {
-		t.Bound = true
+	if len(t.Unstated) > 0 {
 		t.Assumed = mergeTexts(t.Assumed, []string{"where a cable does not state them, its inductance is 0.33 to 0.69 µH and its capacitance 33 to 92 pF a metre"})
+	}
+	if b.loop.reverse {
+		t.Unstated = MergeMissing(t.Unstated, []Missing{{
+			What: "inductance of the loop that a reverse return makes (it depends on where its conductors lie)",
+			Part: named("line", l.Part.Name), Where: l.Part.Header,
+		}})
+		t.Assumed = slices.DeleteFunc(slices.Clone(t.Assumed), func(text string) bool { return text == sideBySide })
+		t.Assumed = append(t.Assumed, "the loop of the reverse return has at most the inductance of a circle of its length")
+	}
+	search := trebleSearch{b: b}
+	if t.Bound = len(t.Unstated) > 0; t.Bound {
 		search.corners(&t)
+	} else {
+		search.keepMost(b.net, &t)
 	}
 	search.name(&t)
-	if l.Part.RingLeg.Set() { // it is worked out as open at its far end, which loses more
-		t.Bound = true
-		t.Unstated = MergeMissing(t.Unstated, []Missing{l.ringMissing()})
-	}
 	return t
 }
 
@@ -373,10 +389,34 @@ func (b *builder) changed(other func(c *cableFigures, leg circuit.Leg, metres fl
 	for node := circuit.Node(1); int(node) < net.Nodes(); node++ {
 		if c := b.wayCable[node]; c != noCable {
 			metres := b.wayMetres[node]
-			net.SetLeg(node, other(&b.cables[c], b.legOf(c, metres), metres))
+			leg := other(&b.cables[c], b.legOf(c, metres), metres)
+			if b.loop.reverse && node <= b.first {
+				leg = oneConductor(leg)
+			}
+			net.SetLeg(node, leg)
 		}
 	}
+	if c, metres := b.loop.cable, b.loop.metres; b.loop.laid && c != noCable {
+		leg := other(&b.cables[c], b.legOf(c, metres), metres)
+		if b.loop.reverse {
+			leg = oneConductor(leg)
+		}
+		net.SetLoop(b.loop.id, leg)
+	}
 	return net
+}
+
+// wideLoop is the most inductance that the loop of a reverse return may have
+// besides that of its cable: a circle's of as much conductor.
+func (b *builder) wideLoop() float64 {
+	if !b.loop.reverse || b.loop.cable == noCable {
+		return 0
+	}
+	metres := b.loop.metres
+	for node := b.loop.far; node > 0; node = b.net.Parent(node) {
+		metres += b.wayMetres[node]
+	}
+	return conductor.CircleHenry(metres, conductor.CrossSectionMM2(b.cables[b.loop.cable].wire))
 }
 
 // trebleSearch looks for the place that loses most treble, over several networks
@@ -389,13 +429,14 @@ type trebleSearch struct {
 }
 
 // corners tries the ends of what two-core cable has of inductance and
-// capacitance. They work against each other, so that the most is not always lost
-// with the most of both.
+// capacitance, and of what the loop of a reverse return adds. They work against
+// each other, so that the most is not always lost with the most of all.
 func (s *trebleSearch) corners(t *Treble) {
 	span := conductor.TypicalPair()
+	wide := s.b.wideLoop()
 	for _, henry := range []float64{span.LeastHenry, span.MostHenry} {
 		for _, farad := range []float64{span.LeastFarad, span.MostFarad} {
-			s.keepMost(s.b.changed(func(c *cableFigures, leg circuit.Leg, metres float64) circuit.Leg {
+			net := s.b.changed(func(c *cableFigures, leg circuit.Leg, metres float64) circuit.Leg {
 				m := c.cable.Model
 				if m == nil || !m.Inductance.Set() {
 					leg.LHenry = henry * metres
@@ -404,7 +445,14 @@ func (s *trebleSearch) corners(t *Treble) {
 					leg.CFarad = farad * metres
 				}
 				return leg
-			}), t)
+			})
+			s.keepMost(net, t)
+			if wide > 0 {
+				c := &s.b.cables[s.b.loop.cable]
+				home := oneConductor(s.b.legOf(s.b.loop.cable, s.b.loop.metres))
+				net.SetLoop(s.b.loop.id, circuit.Leg{ROhm: home.ROhm, LHenry: max(c.henry, henry)*s.b.loop.metres/2 + wide})
+				s.keepMost(net, t)
+			}
 		}
 	}
 }
@@ -450,17 +498,9 @@ func (s *trebleSearch) keepMost(net *circuit.Network, t *Treble) {
 func (s *trebleSearch) name(t *Treble) {
 	if s.worst != nil {
 		t.Worst, t.WorstRun = s.worst.memberName(s.member), s.worst.run
-		t.Metres = s.b.metresTo(s.worst.node(s.member))
+		way, round := s.b.way(s.worst.node(s.member))
+		t.Way = s.b.wayText(way, round, false)
 	}
-}
-
-// metresTo adds up the cable to a node.
-func (b *builder) metresTo(node circuit.Node) float64 {
-	metres := 0.0
-	for ; node > 0; node = b.net.Parent(node) {
-		metres += b.wayMetres[node]
-	}
-	return roundMetres(metres)
 }
 
 // TrebleSplit finds over how many lines of the same cable the load has to be
@@ -533,6 +573,12 @@ func (l *Line) CableFor(c *CableCurrent, share float64) (cable string, most quan
 	again := *l
 	again.Runs, again.Attenuators = nil, nil
 	bare := build(l.reads.system, &again, wiring{lumped: l.reads.how.lumped, none: true})
+	if b := l.reads; b.loop.laid && !b.loop.reverse && len(b.cables) == 1 {
+		// How the current divides on a ring follows from its lengths: next to no cable, rather than none.
+		bare.net = b.changed(func(_ *cableFigures, leg circuit.Leg, _ float64) circuit.Leg {
+			return circuit.Leg{ROhm: leg.ROhm / 1e6}
+		})
+	}
 	all, _, err := bare.cableAmps()
 	if err != nil {
 		return "", 0, false

@@ -132,13 +132,13 @@ line "Left" {
 	for i, want := range []struct {
 		amps, rating float64
 		leg          string
-	}{{whole, 27, "L"}, {branch, 6, "F"}} {
+	}{{whole, 27, "to L"}, {branch, 6, "to F"}} {
 		c := currents[i]
 		within(t, c.Owner(), float64(c.Most.Value), want.amps, 1e-9)
 		within(t, c.Owner()+" at least", float64(c.Least.Value), want.amps, 1e-9)
 		within(t, c.Owner()+" may", float64(c.Rating.Value), want.rating, 1e-12)
 		if c.Leg != want.leg || c.Bound {
-			t.Errorf("%s: in the leg to %q, bound %t", c.Owner(), c.Leg, c.Bound)
+			t.Errorf("%s: in the leg %q, bound %t", c.Owner(), c.Leg, c.Bound)
 		}
 	}
 }

@@ -109,7 +109,7 @@ func (s *System) solveLine(l *Line) {
 // cautious gives the line as it takes most: what is not known of its cable is
 // left out.
 func (b *builder) cautious() *builder {
-	if !b.how.lumped && !b.line.Part.RingLeg.Set() {
+	if !b.how.lumped {
 		return b
 	}
 	again := *b.line
@@ -241,7 +241,7 @@ func (b *builder) worst(solution *circuit.Solution, known bool) {
 	loss.DB = quantity.Gain(db)
 	loss.Drop.Value = quantity.Percent(100 * (1 - ratio))
 	loss.Worst, loss.WorstRun = worst.memberName(at), worst.run
-	loss.Cables = b.way(node)
+	loss.Cables, loss.Round = b.way(node)
 	if known {
 		loss.Volts = quantity.Voltage(cmplx.Abs(solution.Volts(node)))
 		loss.Without = loss.Volts / quantity.Voltage(ratio)
@@ -251,6 +251,9 @@ func (b *builder) worst(solution *circuit.Solution, known bool) {
 		if v.Set() {
 			loss.Drop.From = append(loss.Drop.From, schema.Place{Span: v.Span, Note: v.Text + " of cable"})
 		}
+	}
+	if part.RingLeg.Set() {
+		loss.Drop.From = append(loss.Drop.From, schema.Place{Span: part.RingLeg.Span, Note: part.RingLeg.Text + " back to the amplifier"})
 	}
 	if part.Cable.Set() {
 		loss.Drop.From = append(loss.Drop.From, schema.Place{Span: part.Cable.Span, Note: "cable " + part.Cable.Text})
@@ -275,13 +278,7 @@ func (p *place) node(k int) circuit.Node { return p.first + p.step*circuit.Node(
 
 // lossText writes how the loss comes about.
 func (b *builder) lossText(loss *Loss) string {
-	us := b.system.Design.System.US()
-	var metres, ohm float64
-	for _, c := range loss.Cables {
-		metres += c.Metres
-		ohm += c.LoopOhm
-	}
-	way := fmt.Sprintf("%s of cable, %s there and back", quantity.Format(quantity.Length(roundMetres(metres)), us), quantity.Resistance(ohm))
+	way := b.wayText(loss.Cables, loss.Round, true)
 	switch {
 	case loss.Volts == 0:
 		return fmt.Sprintf("%s: %s less at %s", way, loss.Drop.Value, loss.Worst)

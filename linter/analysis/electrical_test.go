@@ -808,6 +808,22 @@ line "L" {
 			`way the loudspeakers are joined (loudspeakers on a constant-voltage line are in parallel) of line "L"`, `way the loudspeakers are joined (loudspeakers on a constant-voltage line are in parallel) of line "L"`, "-", `way the loudspeakers are joined (loudspeakers on a constant-voltage line are in parallel) of line "L"`,
 		},
 		{
+			"series on a ring", `amplifier "Rack" {
+  rated_power = "60 W"
+  output "A" { lowest_impedance = "4 ohm" }
+}
+line "L" {
+  amplifier = "Rack"
+  output    = "A"
+  wiring    = "series"
+  cable     = "1.5 mm2"
+  home_run  = "10 m"
+  ring_leg  = "10 m"
+  loudspeaker "H" { impedance = "4 ohm" }
+}`,
+			"", `cable that can be computed (how the conductors of a ring join loudspeakers in series is not said) of line "L"`, "", "",
+		},
+		{
 			"return from the far end", rack + `line "L" {
   amplifier = "Rack"
   output    = "100 V"
@@ -816,7 +832,7 @@ line "L" {
   return    = "reverse"
   loudspeaker "H" { tap = "6 W" }
 }`,
-			"", `cable that can be computed (a line whose return comes from the far end is not worked out) of line "L"`, "", "",
+			"", `length of the return conductor from the last device back to the amplifier of line "L"`, "", "",
 		},
 	} {
 		t.Run(c.name, func(t *testing.T) {

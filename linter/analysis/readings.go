@@ -107,7 +107,8 @@ func (m *Measured) At(load quantity.Power) quantity.Resistance {
 // device and sees the whole line from there, the amplifier's end open. With
 // `beyond` the line was opened behind a device and the meter sees only what comes
 // after it: what the braces of a branch or an attenuator hold, or the rest of the
-// chain behind any other device.
+// chain behind any other device. A ring that is opened is seen whole: the rest of
+// it, and through the ring leg and the amplifier's end all that comes before.
 func (s *System) Measure(part *schema.Reading) *Measured {
 	m := &Measured{Part: part, Hz: float64(part.Frequency.Or(referenceHz))}
 	for _, l := range s.Lines {
@@ -122,17 +123,25 @@ func (s *System) Measure(part *schema.Reading) *Measured {
 	}
 	m.Where = named("line", m.Line.Part.Name)
 	line := *m.Line.Part
+	how := wiring{none: m.Line.reads.how.lumped, set: m.stands}
 	if part.Beyond.Set() {
 		m.Where += fmt.Sprintf(" beyond %q", part.Beyond.V)
-		rest, found := beyond(line.Devices, part.Beyond.V)
+		rest, before, found := beyond(line.Devices, part.Beyond.V)
 		if !found {
 			m.Impedance.Missing = []Missing{{What: "device of the line at which the meter was", Part: named("reading", part.Name), Where: part.Header, Write: `beyond = "…"`}}
 			return m
 		}
-		line.Devices, line.HomeRun = rest, schema.Value[quantity.Length]{}
+		line.Devices = rest
+		if len(before) > 0 && m.Line.ring() {
+			m.Where += ", round the ring,"
+			how.before, how.closing = before, line.RingLeg
+		} else {
+			line.HomeRun = schema.Value[quantity.Length]{}
+		}
+		line.RingLeg, line.Return = schema.Value[quantity.Length]{}, schema.Value[string]{}
 	}
 	again := Line{Part: &line, Amplifier: m.Line.Amplifier, Output: m.Line.Output, Channel: m.Line.Channel}
-	b := build(s, &again, wiring{none: m.Line.reads.how.lumped, set: m.stands})
+	b := build(s, &again, how)
 	m.built = b
 	m.count(b)
 	m.predict(b)
@@ -224,6 +233,9 @@ func (m *Measured) predict(b *builder) {
 	f.Value = quantity.Resistance(cmplx.Abs(z))
 	f.From = b.sum.places()
 	f.Assumed = append(f.Assumed, b.assumed...)
+	if len(b.how.before) > 0 {
+		f.Assumed = append(f.Assumed, "both ends of the ring were connected to each other at the amplifier")
+	}
 	if b.how.none || len(b.unsaid) > 0 {
 		f.Assumed = append(f.Assumed, "cable that is not stated is left out of the predicted impedance")
 	}
@@ -311,51 +323,53 @@ func (b *builder) seenFrom(node circuit.Node, hz float64) (ohm complex128, ok bo
 	return shorted + share*share*z11, true, nil
 }
 
-// beyond gives what comes after a device. It calls itself for what braces
-// enclose; the dialect bounds their nesting.
-func beyond(devices []schema.Device, name string) ([]schema.Device, bool) {
+// beyond gives what comes after a device, and what comes before, with the device,
+// on a chain that no braces enclose. It calls itself for what braces enclose; the
+// dialect bounds their nesting.
+func beyond(devices []schema.Device, name string) (rest, before []schema.Device, found bool) {
 	for i, d := range devices {
 		p, inside := d.Common(), d.Inside()
 		member := memberOf(p, name)
 		switch {
 		case len(inside) > 0 && (p.Name == name || member >= 0):
-			return inside, true
+			return inside, nil, true
 		case len(inside) > 0:
-			if rest, found := beyond(inside, name); found {
-				return rest, true
+			if rest, _, found := beyond(inside, name); found {
+				return rest, nil, true
 			}
 		case p.Name == name:
-			return devices[i+1:], true
+			return devices[i+1:], devices[:i+1], true
 		case member >= 0:
-			rest := devices[i+1:]
-			if left, ok := remaining(d, member); ok {
+			rest, before = devices[i+1:], devices[:i+1]
+			if first, left, ok := parted(d, member); ok {
 				rest = append([]schema.Device{left}, rest...)
+				before = append(slices.Clone(devices[:i]), first)
 			}
-			return rest, true
+			return rest, before, true
 		}
 	}
-	return nil, false
+	return nil, nil, false
 }
 
-// remaining is a run of loudspeakers without its members up to one.
-func remaining(d schema.Device, member int) (schema.Device, bool) {
+// parted is a run of loudspeakers up to a member, and without those.
+func parted(d schema.Device, member int) (first, rest schema.Device, ok bool) {
 	v, ok := d.(*schema.Loudspeaker)
 	left := d.Common().Count() - member - 1
 	if !ok || left < 1 {
-		return nil, false
+		return nil, nil, false
 	}
-	c := *v
-	c.Quantity.V = left
-	c.First.V, c.First.Span = c.First.Or(1)+member+1, c.Quantity.Span
-	c.Leg = c.Spacing
-	return &c, true
+	f, r := *v, *v
+	f.Quantity.V, r.Quantity.V = member+1, left
+	r.First.V, r.First.Span = r.First.Or(1)+member+1, r.Quantity.Span
+	r.Leg = r.Spacing
+	return &f, &r, true
 }
 
 // BreakAfter finds the loudspeaker behind which a plain chain would have to be
 // broken for the meter to see a load. It is not ok where the line has branches or
-// attenuators, or no such place.
+// attenuators, comes back to the amplifier, or has no such place.
 func (m *Measured) BreakAfter(load quantity.Power) (name string, ok bool) {
-	if m.built == nil || len(m.Attenuated) > 0 {
+	if m.built == nil || len(m.Attenuated) > 0 || m.Line.Looped() {
 		return "", false
 	}
 	for _, d := range m.built.line.Part.Devices {

@@ -1,6 +1,7 @@
 package analysis
 
 import (
+	"fmt"
 	"math"
 	"math/cmplx"
 	"testing"
@@ -126,5 +127,96 @@ func TestTogether(t *testing.T) {
 	kilohms := 1 / (1/1210.0 + 1/3510.0 + 2/359.0 + 1/181.5)
 	if !ok || math.Abs(float64(got.AsOhms)-ohms) > 1e-9 || math.Abs(float64(got.AsKilohms)-kilohms) > 1e-9 {
 		t.Errorf("%v, %v, want %g and %g", got, ok, ohms, kilohms)
+	}
+}
+
+// TestReadingsOnARing works a ring of three loudspeakers of 100 ohm by hand, with four legs of 10 m of 1.5 mm² (0.266 ohm
+// there and back). From the second the first and the third are alike, so that nothing flows between them by way of the
+// amplifier's end, which is open: 100 ∥ (0.266 + 100)/2. Opened behind the second, the meter sees a chain: a leg, the
+// third, two legs by way of the amplifier, the first, a leg, the second.
+func TestReadingsOnARing(t *testing.T) {
+	t.Parallel()
+	text := `amplifier "Rack" { rated_power = "480 W" }
+line "Ring" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  home_run  = "10 m"
+  ring_leg  = "10 m"
+  loudspeaker "H" {
+    quantity = 3
+    spacing  = "10 m"
+    tap      = "100 W"
+  }
+}
+`
+	for i, where := range []string{"", `at = "H 2"`, `beyond = "H 2"`, `beyond = "H 3"`} {
+		text += fmt.Sprintf("reading \"R %d\" {\n  line = \"Ring\"\n  impedance = \"33 ohm\"\n  frequency = \"1 kHz\"\n  %s\n}\n", i, where)
+	}
+	const leg = 0.266
+	parallel := func(a, b float64) float64 { return a * b / (a + b) }
+	whole := func() float64 {
+		// Seen from the amplifier, which feeds both ends alike: the first and third in parallel behind half a leg, and
+		// behind another half leg the second.
+		return leg/2 + parallel(50, leg/2+100)
+	}()
+	chain := func(legs ...float64) float64 {
+		z := math.Inf(1)
+		for _, l := range legs { // from the far end
+			z = 1/(1/z+1/100.0) + l
+		}
+		return z
+	}
+	wants := []float64{whole, parallel(100, (leg+100)/2), chain(leg, 2*leg, leg), chain(leg, leg, 2*leg)}
+	all := measured(t, text)
+	for i, m := range all {
+		if !m.Impedance.Known() || math.Abs(float64(m.Impedance.Value)-wants[i]) > 1e-9 {
+			t.Errorf("%s: %v, by hand %g", m.Where, m.Impedance.Value, wants[i])
+		}
+		if m.Loudspeakers != 3 {
+			t.Errorf("%s: %d loudspeakers", m.Where, m.Loudspeakers)
+		}
+		if name, ok := m.BreakAfter(200); ok {
+			t.Errorf("%s: a break after %s", m.Where, name)
+		}
+	}
+	if got, want := all[2].Where, `line "Ring" beyond "H 2", round the ring,`; got != want {
+		t.Errorf("it reads %q; want %q", got, want)
+	}
+}
+
+// TestReadingsOnAReverseReturn: opened behind a loudspeaker, what is left of the line is wired there and back.
+func TestReadingsOnAReverseReturn(t *testing.T) {
+	t.Parallel()
+	m := measured(t, `amplifier "Rack" { rated_power = "480 W" }
+line "Loop" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  home_run  = "10 m"
+  ring_leg  = "10 m"
+  return    = "reverse"
+  loudspeaker "H" {
+    quantity = 2
+    spacing  = "10 m"
+    tap      = "100 W"
+  }
+}
+reading "Whole" {
+  line      = "Loop"
+  impedance = "50 ohm"
+  frequency = "1 kHz"
+}
+reading "Behind the first" {
+  line      = "Loop"
+  beyond    = "H 1"
+  impedance = "100 ohm"
+  frequency = "1 kHz"
+}
+`)
+	for i, want := range []float64{3*0.133 - 0.133/2 + 50, 100.266} {
+		if got := float64(m[i].Impedance.Value); math.Abs(got-want) > 1e-9 {
+			t.Errorf("%s: %g ohm, by hand %g", m[i].Where, got, want)
+		}
 	}
 }

@@ -154,18 +154,22 @@ type Loss struct {
 	// CableShare is the one in per cent of the other.
 	CableShare quantity.Percent
 	// Lumped tells that only the total length is known, so that the whole load
-	// counts at the far end.
+	// counts in one place; see AllAt.
 	Lumped bool
 	// Cables are what the way to the worst loudspeaker is made of, from the
-	// amplifier on.
+	// amplifier on. With a reverse return they are all its way there and back.
 	Cables []CableUse
+	// Round is the way to it round the other end of a ring; nil on other lines.
+	Round []CableUse
 }
 
 // CableUse is one kind of cable on the way to a loudspeaker.
 type CableUse struct {
-	// Metres is how much of it there is, and LoopOhm its resistance, both
-	// conductors.
+	// Metres is how much of it there is, and LoopOhm the resistance of its
+	// conductors that the current takes: both, or one where a reverse return has
+	// the other come back another way.
 	Metres, LoopOhm float64
+	Conductors      int
 	// PerLength is the resistance of one conductor, such as "13.3 ohm/km", and
 	// Kind says of what and by which table: "2 x 1.5 mm2, IEC 60228 class 5, 20 °C".
 	PerLength, Kind string

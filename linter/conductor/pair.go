@@ -25,3 +25,15 @@ type Pair struct {
 func TypicalPair() Pair {
 	return Pair{LeastHenry: 0.33e-6, MostHenry: 0.69e-6, LeastFarad: 33e-12, MostFarad: 92e-12}
 }
+
+// CircleHenry is the inductance of a circle made of some metres of one round conductor, μ0·R·(ln(8R/a) − 7/4) with R the
+// circle's radius, a the conductor's and the current spread evenly over it: Grover, "Inductance Calculations", chapter 16,
+// from memory. No plane loop of as much conductor encloses more, so that this is taken for the most that one may have. 0
+// for a loop too short to be one.
+func CircleHenry(metres, areaMM2 float64) float64 {
+	radius, thickness := metres/(2*math.Pi), math.Sqrt(areaMM2/math.Pi)/1000
+	if !(radius > thickness) {
+		return 0
+	}
+	return magneticConstant * radius * (math.Log(8*radius/thickness) - 1.75)
+}

@@ -59,3 +59,31 @@ func TestTypicalPair(t *testing.T) {
 		}
 	}
 }
+
+// TestCircle holds the inductance of a circle against Neumann's double integral over two filaments that lie as far apart
+// as the parts of a round conductor do on geometric average, a·e^(−1/4) (Maxwell).
+func TestCircle(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct{ radius, mm2 float64 }{{1, math.Pi}, {30, 1.5}, {3, 0.5}} {
+		apart := math.Sqrt(c.mm2/math.Pi) / 1000 * math.Exp(-0.25)
+		// By symmetry one of the two runs over the circle once; steps grow with the distance from the other.
+		sum := 0.0
+		const steps = 200000
+		reach := math.Log(math.Pi * c.radius / apart)
+		for i := range steps {
+			from, to := -reach+2*reach*float64(i)/steps, -reach+2*reach*float64(i+1)/steps
+			angle := func(u float64) float64 { return math.Pi * (math.Sinh((u+reach)/2) / math.Sinh(reach)) }
+			middle := angle((from + to) / 2)
+			width := angle(to) - angle(from)
+			distance := math.Hypot(2*c.radius*math.Sin(middle/2), apart)
+			sum += 2 * math.Cos(middle) / distance * width
+		}
+		want := 1e-7 * 2 * math.Pi * c.radius * c.radius * sum // μ0/4π ∮∮ ds·ds'/r
+		if got := conductor.CircleHenry(2*math.Pi*c.radius, c.mm2); math.Abs(got/want-1) > 1e-3 {
+			t.Errorf("a circle of %g m radius and %g mm²: %g H, by Neumann %g H", c.radius, c.mm2, got, want)
+		}
+	}
+	if got := conductor.CircleHenry(0, 1.5); got != 0 {
+		t.Errorf("no loop has %g H", got)
+	}
+}
