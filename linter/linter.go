@@ -2,7 +2,6 @@ package linter
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"loudlint/linter/analysis"
@@ -55,18 +54,22 @@ type Judged struct {
 	// Off are checks that criteria turned off, or that answer only when
 	// criteria turn them on.
 	Off []*check.Check
+	// Before is what was known of the design before; nil when nothing was
+	// compared.
+	Before *Before
 }
 
 // Understood tells that the design could be judged.
 func (j *Judged) Understood() bool { return j.Err == nil && len(j.Problems) == 0 }
 
-// Gravest is the gravest severity among the findings of all designs that nobody
-// accepted, 0 when there is none.
+// Gravest is the gravest severity among the findings of all designs that have to
+// be dealt with, 0 when there is none: those that nobody accepted and that were
+// not known before.
 func (r *Result) Gravest() check.Severity {
 	var gravest check.Severity
 	for _, d := range r.Designs {
 		for i := range d.Outcomes {
-			if d.Outcomes[i].Counts() {
+			if d.Outcomes[i].Gates() {
 				gravest = max(gravest, d.Outcomes[i].Severity)
 			}
 		}
@@ -132,7 +135,9 @@ func Judge(design *schema.Design, options Options) *Judged {
 		j.Outcomes = append(j.Outcomes, p.graded(run.Outcomes)...)
 	}
 	j.Outcomes = order(j.Outcomes)
-	identify(j.Outcomes)
+	for i, id := range Identities(j.Outcomes, nil) {
+		j.Outcomes[i].Identity = id
+	}
 	return j
 }
 
@@ -189,22 +194,4 @@ func order(all []check.Outcome) []check.Outcome {
 		ordered[n] = all[i]
 	}
 	return ordered
-}
-
-// identify names each outcome by what it is about, never by where it stands or
-// what number it found.
-func identify(all []check.Outcome) {
-	seen := make(map[string]int, len(all))
-	for i := range all {
-		o := &all[i]
-		id := o.Check.ID + ": " + o.Subject.String()
-		if o.Key != "" {
-			id += ", " + o.Key
-		}
-		seen[id]++
-		if n := seen[id]; n > 1 {
-			id += fmt.Sprintf(" (%d)", n)
-		}
-		o.Identity = id
-	}
 }

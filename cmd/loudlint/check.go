@@ -12,6 +12,7 @@ import (
 	"loudlint/cmd/loudlint/internal/wholefile"
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/linter/record"
 	"loudlint/linter/sarif"
 	"loudlint/linter/textout"
 	"loudlint/schema"
@@ -33,6 +34,7 @@ type checking struct {
 	output string
 	gate   string
 	passes bool
+	record string
 	judging
 	page pageFlags
 }
@@ -53,11 +55,12 @@ func checkCommand(p *Process) *cli.Command {
 			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
 			cli.Word(&c.gate, "gate", "least severity that makes the exit status 1 (default warning); with never, no finding does",
 				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
+			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),
 		}, c.declare(p), c.page.declare()),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "every design was judged, and nothing is as grave as the gate"},
-			{Status: statusFindings, Means: "every design was judged, and something is as grave as the gate or graver"},
+			{Status: statusFindings, Means: "every design was judged, and something that was neither accepted nor known is as grave as the gate or graver"},
 			{Status: statusNotUnderstood, Means: "a design, or the call itself, could not be understood, or the result not be written; the other designs are judged all the same"},
 		},
 		Examples: []cli.Example{
@@ -72,7 +75,10 @@ func checkCommand(p *Process) *cli.Command {
 func (c *checking) run(arguments []string, p *Process) int {
 	paths, err := designsOf(arguments)
 	if err == nil {
-		err = c.refuseOutput(paths)
+		err = refuseOutput(c.output, paths)
+	}
+	if err == nil && c.record != "" && sameFile(c.record, c.output) {
+		err = &cli.CallError{Found: fmt.Sprintf("--output %s would write over the record that is read.", c.output), Hint: "Give the result a name of its own; loudlint record writes a record anew."}
 	}
 	if err != nil {
 		return p.misunderstood(err, "help check")
@@ -81,7 +87,16 @@ func (c *checking) run(arguments []string, p *Process) int {
 	if !ok {
 		return statusNotUnderstood
 	}
+	var known *record.Record
+	if c.record != "" {
+		if known, ok = p.readRecord(c.record); !ok {
+			return statusNotUnderstood
+		}
+	}
 	result := linter.Check(paths, options)
+	if known != nil {
+		known.Mark(result, "the record "+filepath.ToSlash(c.record), namesFrom(filepath.Dir(c.record)))
+	}
 	status := statusOf(result, c.gate)
 	write := func(w io.Writer) error { return c.write(w, result, status, p) }
 	if c.output == "" {
@@ -91,7 +106,7 @@ func (c *checking) run(arguments []string, p *Process) int {
 		c.sayProblems(p, result)
 		return status
 	}
-	if err := c.save(result, options.Specification, write); err != nil {
+	if err := save(c.output, result, options.Specification, write); err != nil {
 		return p.failed(err)
 	}
 	c.sayProblems(p, result)
@@ -124,9 +139,13 @@ func (c *checking) write(w io.Writer, r *linter.Result, status int, p *Process) 
 // sayProblems tells people why a design was not judged when the result is
 // written for machines, or out of sight.
 func (c *checking) sayProblems(p *Process, r *linter.Result) {
-	if c.output == "" && c.format != formSARIF {
-		return
+	if c.output != "" || c.format == formSARIF {
+		p.sayProblems(r)
 	}
+}
+
+// sayProblems tells people why designs were not judged.
+func (p *Process) sayProblems(r *linter.Result) {
 	// What the call is for has been written: only the message may be lost.
 	for _, d := range r.Designs {
 		if d.Err != nil {
@@ -176,29 +195,29 @@ func designsOf(arguments []string) ([]string, error) {
 }
 
 // refuseOutput refuses to write over a design.
-func (c *checking) refuseOutput(paths []string) error {
-	if c.output == "" {
+func refuseOutput(output string, paths []string) error {
+	if output == "" {
 		return nil
 	}
-	if strings.HasSuffix(c.output, schema.Ending) || slices.ContainsFunc(paths, func(path string) bool { return sameFile(path, c.output) }) {
-		return &cli.CallError{Found: fmt.Sprintf("--output %s would write over a design.", c.output), Hint: "Give the result a name of its own."}
+	if strings.HasSuffix(output, schema.Ending) || slices.ContainsFunc(paths, func(path string) bool { return sameFile(path, output) }) {
+		return &cli.CallError{Found: fmt.Sprintf("--output %s would write over a design.", output), Hint: "Give the result a name of its own."}
 	}
 	return nil
 }
 
 // save writes the result into a file that is none of those that were read.
-func (c *checking) save(r *linter.Result, held *schema.Specification, write func(io.Writer) error) error {
-	if held != nil && slices.ContainsFunc(held.Files, func(f *source.File) bool { return sameFile(f.Name, c.output) }) {
-		return fmt.Errorf("write the result: %s was read for its criteria", c.output)
+func save(output string, r *linter.Result, held *schema.Specification, write func(io.Writer) error) error {
+	if held != nil && slices.ContainsFunc(held.Files, func(f *source.File) bool { return sameFile(f.Name, output) }) {
+		return fmt.Errorf("write the result: %s was read for its criteria", output)
 	}
 	for _, d := range r.Designs {
 		for _, f := range filesOf(d) {
-			if sameFile(f.Name, c.output) {
-				return fmt.Errorf("write the result: %s was read as a part of %s", c.output, d.Name)
+			if sameFile(f.Name, output) {
+				return fmt.Errorf("write the result: %s was read as a part of %s", output, d.Name)
 			}
 		}
 	}
-	err := wholefile.Write(c.output, write)
+	err := wholefile.Write(output, write)
 	if err != nil && !closedPipe(err) {
 		return err
 	}

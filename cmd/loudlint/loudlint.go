@@ -68,6 +68,7 @@ func programOf(p *Process) *cli.Program {
 	}
 	program.Commands = []*cli.Command{
 		checkCommand(p),
+		recordCommand(p),
 		explainCommand(p),
 		checksCommand(p),
 		criteriaCommand(p),

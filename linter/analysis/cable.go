@@ -56,7 +56,7 @@ func (l *Line) Cables() ([]NamedCable, []Missing) {
 		p, covered := device.Common(), at.covered
 		if cable := design.Cable(p.Cable.V); p.Cable.Set() && cable != nil {
 			covered = true
-			all = append(all, NamedCable{cable, p.Cable, &p.Part, deviceKind(device)})
+			all = append(all, NamedCable{cable, p.Cable, &p.Part, schema.DeviceKind(device)})
 		}
 		ofLine = ofLine || !covered
 		levels = append(levels, level{device.Inside(), covered})
@@ -69,21 +69,6 @@ func (l *Line) Cables() ([]NamedCable, []Missing) {
 	default:
 		return slices.Insert(all, 0, NamedCable{cable, part.Cable, &part.Part, "line"}), nil
 	}
-}
-
-// deviceKind is the name of a device's block.
-func deviceKind(device schema.Device) string {
-	switch device.(type) {
-	case *schema.Loudspeaker:
-		return "loudspeaker"
-	case *schema.Attenuator:
-		return "attenuator"
-	case *schema.Branch:
-		return "branch"
-	case *schema.Existing:
-		return "existing"
-	}
-	return "line_end"
 }
 
 // CableCurrent is the most that one cable of a line carries.

@@ -103,7 +103,7 @@ func (w *deviceWalk) chain(devices []schema.Device, at along) {
 			count = 1 // its quantity only says how many units its load is of
 		}
 		for i := range count {
-			d := Device{Kind: deviceKind(device), Of: device, Index: i, Name: at.prefix + p.MemberName(i), Within: at.within, From: at.from}
+			d := Device{Kind: schema.DeviceKind(device), Of: device, Index: i, Name: at.prefix + p.MemberName(i), Within: at.within, From: at.from}
 			if _, old := device.(*schema.Existing); old {
 				d.Name = at.prefix + p.Name
 			}

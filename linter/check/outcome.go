@@ -67,6 +67,10 @@ type Outcome struct {
 	// Accepted is the agreement by which a fail is accepted; nil when there is
 	// none. The engine sets it.
 	Accepted *Acceptance
+	// State is how it stands to what was known before, where anything was. Was is
+	// the severity that the finding had then, 0 when there was none.
+	State State
+	Was   Severity
 	// Identity names the outcome across revisions: check, path of the subject,
 	// key, and an ordinal where these are equal. The engine sets it.
 	Identity string
@@ -75,6 +79,40 @@ type Outcome struct {
 // Counts tells that the outcome is a finding that has to be dealt with: a fail
 // that nobody accepted.
 func (o *Outcome) Counts() bool { return o.Verdict == Fail && o.Accepted == nil }
+
+// Known tells that the finding was known before and was as grave.
+func (o *Outcome) Known() bool {
+	return o.State != NotCompared && o.Verdict == Fail && o.Was >= o.Severity
+}
+
+// Gates tells that the outcome is a finding that has to be dealt with now: one
+// that nobody accepted and that was not known before.
+func (o *Outcome) Gates() bool { return o.Counts() && !o.Known() }
+
+// State is how an outcome stands to what was known before.
+type State int
+
+// States.
+const (
+	NotCompared State = iota
+	New               // a finding that was none before, or another answer that was not given
+	Unchanged         // the same answer as before
+	Changed           // another answer, or another severity
+)
+
+// String gives "new", "unchanged" or "changed".
+func (s State) String() string {
+	switch s {
+	case New:
+		return "new"
+	case Unchanged:
+		return "unchanged"
+	case Changed:
+		return "changed"
+	case NotCompared:
+	}
+	return "not compared"
+}
 
 // Subject is the part of the system an outcome is about.
 type Subject struct {

@@ -197,6 +197,9 @@ func conformingRun(t testing.TB, run logRun) {
 		}
 	}
 	for _, r := range run.Results {
+		if (r.BaselineState == "") != (run.Results[0].BaselineState == "") {
+			t.Errorf("baselineState is on some results and not on others (3.27.24)")
+		}
 		if (r.Suppressions == nil) != (run.Results[0].Suppressions == nil) {
 			t.Errorf("suppressions are on some results and not on others (3.27.23)")
 		}
@@ -319,6 +322,7 @@ type (
 		Message                     struct{ Text string }
 		Locations, RelatedLocations []logLocation
 		PartialFingerprints         map[string]string
+		BaselineState               string
 		Suppressions                *[]struct{ Kind, Status, Justification string }
 		Fixes                       []struct {
 			Description     struct{ Text string }

@@ -28,8 +28,13 @@
 // status accepted: a deviation that does not hold suppresses nothing. A
 // suppressed result keeps its level. Other designs have no such lists.
 //
-// result.baselineState is not written. Who adds it has to know that it must be on
-// all results of a run or on none (3.27.24).
+// Where a design was held against a record of its findings, or against an older
+// revision, every result has a baselineState (3.27.24): a finding that was none
+// before is new; the same answer is unchanged; another severity, or a pass or open
+// answer where there was a finding, is updated. A finding about which nothing is
+// answered any more is a result of its own, absent, at the beginning of the first
+// file. A record holds findings only: other answers count as unchanged where it
+// has none of their name.
 //
 // # Places
 //

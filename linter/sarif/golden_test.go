@@ -64,6 +64,7 @@ func goldens(t *testing.T) map[string]*linter.Result {
 		"files":          severalFiles(t),
 		"designs":        result(judged(one(t, "a/hall.pa.hcl")), nothing(t).Designs[0]),
 		"accepted":       accepted(t),
+		"known":          known(t),
 		"not-understood": notUnderstood(),
 	}
 }
@@ -131,6 +132,21 @@ func accepted(t *testing.T) *linter.Result {
 		outcome(load, check.Fail, check.Warning, subject("amplifier", "Rack", "channel", "A"), rack, "Close to too much."),
 		outcome(lengthCheck(), check.Pass, 0, subject("line", "Hall"), hall, "The line is short enough."),
 	))
+}
+
+// known has a finding of each state, and one that is gone with its part.
+func known(t *testing.T) *linter.Result {
+	t.Helper()
+	r := accepted(t)
+	j := r.Designs[0]
+	for i, s := range []check.State{check.New, check.Unchanged, check.Changed, check.Unchanged} {
+		j.Outcomes[i].State = s
+	}
+	j.Before = &linter.Before{From: "the record hall.record", Gone: []linter.Gone{
+		{Check: "test-length", Identity: `test-length: line "Hall"`, Severity: check.Note, Now: check.Pass},
+		{Check: "test-load", Identity: `test-load: line "Roof {1}", loudspeaker "R"`, Severity: check.Error},
+	}}
+	return r
 }
 
 // many has every kind and level, and criteria that turn checks off and on.

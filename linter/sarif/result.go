@@ -5,6 +5,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"slices"
+	"strings"
 
 	"loudlint/linter"
 	"loudlint/linter/check"
@@ -25,6 +26,7 @@ func resultOf(o *check.Outcome, j *linter.Judged, rules *rules, p *places) resul
 		Locations:           []location{primaryLocation(o, j, p)},
 		RelatedLocations:    p.noted(o.Related, 1),
 		PartialFingerprints: map[string]string{"outcomeIdentity/v1": fingerprint(o.Identity)},
+		BaselineState:       baselineOf(o.State),
 		Suppressions:        suppressionsOf(o, j, p),
 		Fixes:               fixesOf(o, p),
 		Properties:          propertiesOf(o, p),
@@ -85,6 +87,50 @@ func logicalOf(s check.Subject) logicalLocation {
 		l.Name, l.Kind = last.Name, last.Kind
 	}
 	return l
+}
+
+// baselineOf gives the standard's word for how an outcome stands to what was
+// known before, "" where nothing was compared.
+func baselineOf(s check.State) string {
+	switch s {
+	case check.New:
+		return "new"
+	case check.Unchanged:
+		return "unchanged"
+	case check.Changed:
+		return "updated"
+	case check.NotCompared:
+	}
+	return ""
+}
+
+// absentOf is a finding of before about which nothing is answered any more. It
+// has no place in the design as it is now.
+func absentOf(g *linter.Gone, j *linter.Judged, rules *rules, p *places) result {
+	subject := strings.TrimPrefix(g.Identity, g.Check+": ")
+	r := result{
+		RuleID:              g.Check,
+		RuleIndex:           rules.named(g.Check),
+		Kind:                kindOf(check.Fail),
+		Level:               g.Severity.String(),
+		Message:             message{Text: escaped("Found no more: " + g.Identity + ".")},
+		Locations:           []location{{LogicalLocations: []logicalLocation{{FullyQualifiedName: subject}}}},
+		PartialFingerprints: map[string]string{"outcomeIdentity/v1": fingerprint(g.Identity)},
+		BaselineState:       "absent",
+		Properties:          resultProperties{Subject: subject, Identity: g.Identity},
+	}
+	if o := g.Then; o != nil {
+		r.Message.Text = escaped("Found no more: " + sentence(o.Message))
+		r.Locations[0].LogicalLocations[0] = logicalOf(o.Subject)
+		r.Properties.Subject, r.Properties.Key = o.Subject.String(), o.Key
+	}
+	if len(j.Design.Files) > 0 {
+		r.Locations[0].PhysicalLocation = p.at(source.Span{File: j.Design.Files[0]})
+	}
+	if len(j.Design.Deviations) > 0 {
+		r.Suppressions = &[]suppression{}
+	}
+	return r
 }
 
 // suppressionsOf says whether a finding was accepted. Where a design has

@@ -31,6 +31,17 @@ func (r *rules) index(c *check.Check) *int {
 	return nil
 }
 
+// named gives the place of a check of that id among the rules, nil when it is not
+// there.
+func (r *rules) named(id string) *int {
+	for i := range r.descriptors {
+		if r.descriptors[i].ID == id {
+			return &i
+		}
+	}
+	return nil
+}
+
 func descriptorOf(c *check.Check) reportingDescriptor {
 	d := reportingDescriptor{
 		ID:                   c.ID,

@@ -46,6 +46,14 @@ func writeRun(out *stream, j *linter.Judged, rules *rules, t Tool) {
 		out.item()
 		out.value(resultOf(&j.Outcomes[i], j, rules, p))
 	}
+	if j.Before != nil {
+		for i := range j.Before.Gone {
+			if g := &j.Before.Gone[i]; g.Now == 0 { // any other has its result above
+				out.item()
+				out.value(absentOf(g, j, rules, p))
+			}
+		}
+	}
 	out.close("]")
 	if len(p.used) > 0 {
 		out.member("originalUriBaseIds", p.used)

@@ -124,6 +124,7 @@ type result struct {
 	Locations           []location        `json:"locations,omitempty"`
 	RelatedLocations    []location        `json:"relatedLocations,omitempty"`
 	PartialFingerprints map[string]string `json:"partialFingerprints"`
+	BaselineState       string            `json:"baselineState,omitempty"`
 	Suppressions        *[]suppression    `json:"suppressions,omitempty"`
 	Fixes               []fix             `json:"fixes,omitempty"`
 	Properties          resultProperties  `json:"properties"`
@@ -165,7 +166,7 @@ type region struct {
 type logicalLocation struct {
 	Name               string `json:"name,omitempty"`
 	FullyQualifiedName string `json:"fullyQualifiedName"`
-	Kind               string `json:"kind"`
+	Kind               string `json:"kind,omitempty"`
 }
 
 type fix struct {

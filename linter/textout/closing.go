@@ -34,6 +34,7 @@ func (p *page) closing(r *linter.Result) {
 		p.system(r)
 		p.answers(r, all)
 		p.off(r)
+		p.recordAnew(r)
 		p.explained(r)
 		p.line()
 	}
@@ -129,7 +130,7 @@ func (p *page) explained(r *linter.Result) {
 	var first *check.Outcome
 	for _, d := range r.Designs {
 		for i := range d.Outcomes {
-			if o := &d.Outcomes[i]; o.Counts() && (first == nil || o.Severity > first.Severity) {
+			if o := &d.Outcomes[i]; o.Gates() && (first == nil || o.Severity > first.Severity) {
 				first = o
 			}
 		}

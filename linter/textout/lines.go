@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"io"
 	"strconv"
+	"strings"
 
 	"loudlint/linter"
 	"loudlint/linter/check"
@@ -15,10 +16,12 @@ import (
 //
 //	file:line:column: severity: message [check] (subject)
 //
-// An open outcome has "open" for its severity, one that passes "pass", a finding
-// that was accepted "accepted" with by whom and why at the end of the line, and
-// what to mind on site "caution" (both only with Options.Passes), and what
-// keeps a design from being judged "problem".
+// An open outcome has "open" for its severity, one that passes "pass" and what to
+// mind on site "caution" (both only with Options.Passes), and what keeps a design
+// from being judged "problem". A finding that was accepted by agreement has
+// "accepted", with by whom and why at the end of the line; one that was known
+// before has "known" in front of its severity, and one that is found no more is
+// "gone".
 // The column counts visible characters from 1. What stands nowhere in the text
 // is placed at 1:1 of the design. Colour and Width do not matter. Errors are
 // those of w.
@@ -38,6 +41,13 @@ func WriteLines(w io.Writer, r *linter.Result, o Options) error {
 		for i := range d.Outcomes {
 			writeOutcome(b, &d.Outcomes[i], d.Name, o.Passes)
 		}
+		if d.Before != nil {
+			for _, g := range d.Before.Gone {
+				linePlace(b, source.Span{}, d.Name)
+				lineText(b, "gone: ", g.Severity.String(), " of ", d.Before.From, ", found no more [", g.Check, "] (", strings.TrimPrefix(g.Identity, g.Check+": "), ")")
+				_ = b.WriteByte('\n')
+			}
+		}
 	}
 	return b.Flush()
 }
@@ -49,6 +59,8 @@ func writeOutcome(b *bufio.Writer, o *check.Outcome, design string, passes bool)
 		switch {
 		case o.Accepted != nil:
 			word = "accepted"
+		case o.Known():
+			word = "known " + o.Severity.String()
 		case o.Verdict == check.Fail:
 			word = o.Severity.String()
 		}

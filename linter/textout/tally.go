@@ -10,7 +10,7 @@ import (
 
 // tally counts answers.
 type tally struct {
-	pass, errors, warnings, notes, accepted, open int
+	pass, errors, warnings, notes, known, accepted, open int
 }
 
 func tallyOf(d *linter.Judged) tally {
@@ -25,6 +25,8 @@ func tallyOf(d *linter.Judged) tally {
 			switch {
 			case o.Accepted != nil:
 				t.accepted++
+			case o.Known():
+				t.known++
 			case o.Severity == check.Error:
 				t.errors++
 			case o.Severity == check.Warning:
@@ -38,12 +40,12 @@ func tallyOf(d *linter.Judged) tally {
 }
 
 func (t tally) add(more tally) tally {
-	return tally{t.pass + more.pass, t.errors + more.errors, t.warnings + more.warnings, t.notes + more.notes, t.accepted + more.accepted, t.open + more.open}
+	return tally{t.pass + more.pass, t.errors + more.errors, t.warnings + more.warnings, t.notes + more.notes, t.known + more.known, t.accepted + more.accepted, t.open + more.open}
 }
 
-// findings counts those that nobody accepted.
+// findings counts those that nobody accepted and that were not known before.
 func (t tally) findings() int { return t.errors + t.warnings + t.notes }
-func (t tally) answers() int  { return t.findings() + t.accepted + t.pass + t.open }
+func (t tally) answers() int  { return t.findings() + t.known + t.accepted + t.pass + t.open }
 
 // counts lists what is not zero, gravest first.
 func (t tally) counts() string {
@@ -55,6 +57,7 @@ func (t tally) counts() string {
 		{t.errors, count(t.errors, "error")},
 		{t.warnings, count(t.warnings, "warning")},
 		{t.notes, count(t.notes, "note")},
+		{t.known, strconv.Itoa(t.known) + " known"},
 		{t.accepted, strconv.Itoa(t.accepted) + " accepted"},
 		{t.open, strconv.Itoa(t.open) + " open"},
 		{t.pass, count(t.pass, "pass")},
@@ -75,8 +78,14 @@ func (t tally) cleanSentence() string {
 	switch {
 	case t.answers() == 0:
 		return "No check had anything to ask, so nothing can be said."
-	case t.accepted > 0:
-		text = "Nothing fails that was not accepted by agreement; " + count(t.pass, "answer") + " " + pick(t.pass, "passes", "pass")
+	case t.known+t.accepted > 0:
+		excepted := "accepted by agreement"
+		if t.accepted == 0 {
+			excepted = "known"
+		} else if t.known > 0 {
+			excepted = "known or accepted by agreement"
+		}
+		text = "Nothing fails that was not " + excepted + "; " + count(t.pass, "answer") + " " + pick(t.pass, "passes", "pass")
 	case t.pass == 0:
 		text = "Nothing fails, but nothing could be judged either"
 	case t.pass == 1:
@@ -84,7 +93,7 @@ func (t tally) cleanSentence() string {
 	default:
 		text = strconv.Itoa(t.pass) + " answers pass, nothing fails"
 	}
-	if t.open > 0 && t.pass+t.accepted > 0 {
+	if t.open > 0 && t.pass+t.known+t.accepted > 0 {
 		text += ", " + strconv.Itoa(t.open) + " cannot be given yet"
 	}
 	return text + "."

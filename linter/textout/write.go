@@ -116,6 +116,7 @@ func (p *page) judged(d *linter.Judged, o Options, several bool) {
 			p.line()
 		}
 	}
+	p.before(d, t.known)
 	p.accepted(d, t.accepted)
 	p.open(d, t.open)
 	p.cautions(d)
@@ -174,7 +175,7 @@ func groupsOf(d *linter.Judged, passes bool) []*group {
 	var all []*group
 	for i := range d.Outcomes {
 		o := &d.Outcomes[i]
-		if !o.Counts() && (o.Verdict != check.Pass || !passes) {
+		if !o.Gates() && (o.Verdict != check.Pass || !passes) {
 			continue
 		}
 		var step check.Step
@@ -248,6 +249,7 @@ func (p *page) finding(o *check.Outcome, above source.Span) {
 	p.say(o.Message)
 	p.entry(strings.ToUpper(o.Severity.String()), styleOf(o.Severity), 0)
 	p.written(o.Primary, above)
+	p.graver(o)
 	p.evidence(o.Evidence)
 	if o.Limit != nil {
 		p.say(o.Limit.Text)

@@ -70,6 +70,9 @@ func TestPages(t *testing.T) {
 			&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
 		), Options{}},
 		{"accepted", resultOf(agreed(t)), Options{}},
+		{"known", resultOf(known(t, false)), Options{}},
+		{"known-all", resultOf(known(t, true)), Options{Width: 72}},
+		{"known-nothing", resultOf(unknown(t)), Options{}},
 		{"accepted-narrow", resultOf(agreed(t)), Options{Width: 40}},
 		{"not-understood", resultOf(notADesign("broken.pa.hcl", "line \"North\" {\n  cabel = \"2 x 1.5 mm2\"\n}\n")), Options{}},
 	}
@@ -83,6 +86,44 @@ func TestPages(t *testing.T) {
 			golden(t, test.name, page.Bytes())
 		})
 	}
+}
+
+// known has findings that were known before, one that has become graver unless
+// all are as they were, and some that are gone.
+func known(t *testing.T, all bool) *linter.Judged {
+	t.Helper()
+	j := judge(pierDesign(t), everyCheck()...)
+	j.Before = &linter.Before{From: "the record pier.record"}
+	for i := range j.Outcomes {
+		o := &j.Outcomes[i]
+		o.State = check.Unchanged
+		if o.Verdict != check.Fail {
+			continue
+		}
+		o.Was = o.Severity
+		if !all && o.Severity == check.Error {
+			o.State, o.Was = check.Changed, check.Warning
+		}
+	}
+	if !all {
+		j.Before.Gone = []linter.Gone{
+			{Check: "zone-load", Identity: `zone-load: amplifier "Rack", output "100 V"`, Severity: check.Error, Now: check.Pass},
+			{Check: "cable-loss", Identity: `cable-loss: line "Café"`, Severity: check.Warning, Now: check.Open},
+			{Check: "tap-setting", Identity: `tap-setting: line "Roof", loudspeaker "R"`, Severity: check.Note},
+		}
+	}
+	return j
+}
+
+// unknown is a design that a record does not know.
+func unknown(t *testing.T) *linter.Judged {
+	t.Helper()
+	j := judge(pierDesign(t), tapCheck())
+	j.Before = &linter.Before{From: "the record pier.record", Unknown: true}
+	for i := range j.Outcomes {
+		j.Outcomes[i].State = check.New
+	}
+	return j
 }
 
 // agreed has findings that were accepted, and nothing else that fails.
@@ -218,6 +259,7 @@ func TestLines(t *testing.T) {
 		&linter.Judged{Name: "gone.pa.hcl", Err: errors.New("read gone.pa.hcl: no such file")},
 		judge(read(t, "høyttalere.pa.hcl", map[string]string{"høyttalere.pa.hcl": foreign}), foreignCheck()),
 		agreed(t),
+		known(t, false),
 	)
 	for name, o := range map[string]Options{"lines": {}, "lines-passes": {Passes: true}} {
 		var text bytes.Buffer

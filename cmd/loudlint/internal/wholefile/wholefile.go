@@ -28,13 +28,13 @@ func Write(name string, write func(io.Writer) error) error {
 	}
 	part, err := create(target)
 	if err != nil {
-		return fmt.Errorf("write the file %s: %w", name, plain(err))
+		return fmt.Errorf("write the file %s: %w", name, Plain(err))
 	}
 	if err := fill(part, mode, write); err != nil {
-		return errors.Join(fmt.Errorf("write the file %s: %w", name, plain(err)), remove(part.Name()))
+		return errors.Join(fmt.Errorf("write the file %s: %w", name, Plain(err)), remove(part.Name()))
 	}
 	if err := os.Rename(part.Name(), target); err != nil {
-		return errors.Join(fmt.Errorf("write the file %s: %w", name, plain(err)), remove(part.Name()))
+		return errors.Join(fmt.Errorf("write the file %s: %w", name, Plain(err)), remove(part.Name()))
 	}
 	return nil
 }
@@ -46,12 +46,12 @@ func targetOf(name string) (string, fs.FileMode, error) {
 		return name, 0, nil
 	}
 	if err != nil {
-		return "", 0, fmt.Errorf("write the file %s: %w", name, plain(err))
+		return "", 0, fmt.Errorf("write the file %s: %w", name, Plain(err))
 	}
 	info, err := os.Stat(target)
 	switch {
 	case err != nil:
-		return "", 0, fmt.Errorf("write the file %s: %w", name, plain(err))
+		return "", 0, fmt.Errorf("write the file %s: %w", name, Plain(err))
 	case info.IsDir():
 		return "", 0, fmt.Errorf("write the file %s: it is a folder", name)
 	}
@@ -61,7 +61,7 @@ func targetOf(name string) (string, fs.FileMode, error) {
 func straight(name string, write func(io.Writer) error) error {
 	f, err := os.OpenFile(name, os.O_WRONLY, 0)
 	if err != nil {
-		return fmt.Errorf("write to %s: %w", name, plain(err))
+		return fmt.Errorf("write to %s: %w", name, Plain(err))
 	}
 	if err := errors.Join(write(f), f.Close()); err != nil {
 		return fmt.Errorf("write to %s: %w", name, err)
@@ -96,14 +96,14 @@ func fill(part *os.File, mode fs.FileMode, write func(io.Writer) error) error {
 
 func remove(name string) error {
 	if err := os.Remove(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return fmt.Errorf("remove the unfinished file %s: %w", name, plain(err))
+		return fmt.Errorf("remove the unfinished file %s: %w", name, Plain(err))
 	}
 	return nil
 }
 
-// plain leaves the system's reason: the name stands in front already, and the
+// Plain leaves the system's reason: the name stands in front already, and the
 // call is of no use to a reader.
-func plain(err error) error {
+func Plain(err error) error {
 	if e, ok := errors.AsType[*fs.PathError](err); ok {
 		return e.Err
 	}

@@ -1,0 +1,87 @@
+package textout
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/linter/check"
+)
+
+// before writes how the findings of a design stand to what was known before: those
+// that were known, one to a row, and those that are gone.
+func (p *page) before(d *linter.Judged, known int) {
+	b := d.Before
+	if b == nil {
+		return
+	}
+	if b.Unknown {
+		p.say("Of this design nothing is known to " + b.From + ": all findings are new.")
+		p.sentence()
+		p.line()
+	}
+	if known > 0 {
+		p.heading("Known to "+b.From, Head, count(known, "finding"))
+		p.line()
+		for i := range d.Outcomes {
+			if o := &d.Outcomes[i]; o.Counts() && o.Known() {
+				p.say(strings.TrimSuffix(o.Message, "."))
+				p.say("(" + o.Check.ID + " of " + o.Subject.String())
+				p.join(",")
+				p.place(o.Primary)
+				p.join(").")
+				p.entry(o.Severity.String(), Label, labelInset)
+			}
+		}
+		p.line()
+	}
+	if len(b.Gone) == 0 {
+		return
+	}
+	p.heading("Gone since "+b.From, Head, count(len(b.Gone), "finding"))
+	p.line()
+	for _, g := range b.Gone {
+		p.gone(&g)
+	}
+	p.line()
+}
+
+func (p *page) gone(g *linter.Gone) {
+	p.say(g.Identity)
+	switch g.Now {
+	case check.Open:
+		p.say("(cannot be judged any more)")
+	case check.Pass, check.Fail:
+	default:
+		p.say("(is not asked any more: the part, or the question, is gone)")
+	}
+	p.entry(g.Severity.String(), Label, labelInset)
+}
+
+// graver says what a finding was before, when it was less grave.
+func (p *page) graver(o *check.Outcome) {
+	if o.State == check.Changed && o.Was != 0 {
+		p.say(withArticle(o.Was.String()))
+		p.row("before")
+	}
+}
+
+// recordAnew says what to do about what is gone, where a record is in use.
+func (p *page) recordAnew(r *linter.Result) {
+	var gone int
+	var from []string
+	for _, d := range r.Designs {
+		if d.Before != nil && len(d.Before.Gone) > 0 {
+			gone += len(d.Before.Gone)
+			if !slices.Contains(from, d.Before.From) {
+				from = append(from, d.Before.From)
+			}
+		}
+	}
+	if gone == 0 {
+		return
+	}
+	p.say(strconv.Itoa(gone) + " known to " + strings.Join(from, ", ") + " " + pick(gone, "is", "are") + " found no more: write it anew with `loudlint record`, so that they count should they come back")
+	p.row("gone")
+}
