@@ -508,7 +508,10 @@ func (s *System) Relays(l *Line) Relays {
 	}
 	r.Volts.Missing = MergeMissing(r.Current.Missing, lacks, l.reads.unsaid)
 	if r.Volts.Known() {
-		r.Volts.Assumed = mergeTexts(feed.Assumed, l.reads.assumed)
+		r.Volts.Assumed = mergeTexts(feed.Assumed, slices.DeleteFunc(slices.Clone(l.reads.assumed), func(text string) bool { return text == sideBySide }))
+		if l.reads.loop.laid {
+			r.Volts.Assumed = append(r.Volts.Assumed, "the override conductors are fed from the home run alone, not from the ring leg too")
+		}
 		l.relayVolts(&r, nil)
 	}
 	return r

@@ -103,7 +103,11 @@ func (m *maker) lineCables(l *analysis.Line, n int, block *int) []cableRun {
 		}
 	}
 	if closing, from, ok := l.Closing(); ok {
-		add(&closing, from, rack, "closes the ring", 0)
+		remark := "closes the ring"
+		if l.Part.Return.V == "reverse" {
+			remark = "the return conductor home"
+		}
+		add(&closing, from, rack, remark, 0)
 	}
 	for i := range all {
 		all[i].designation = designation(n, i+1, len(all))
