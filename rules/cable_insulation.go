@@ -17,6 +17,7 @@ var CableInsulation = &check.Check{
 	Why: "A 100 V line carries what its name says at full output, which is more than bell wire, data and microphone cable are made for. " +
 		"Where the insulation gives way, people can touch the line, and the amplifier drives into a fault to earth or into the core beside it.",
 	How: "Compares the voltage the insulation of each cable of a line is rated for with the voltage of the line at rated power, both r.m.s.; as high as that passes. " +
+		"A cable of its own for the override of attenuators carries the line's voltage too where they have a third conductor, and what relays are fed with where they have relays. " +
 		"Where the insulation of cable on constant-voltage lines is not stated, the job has one open answer.",
 	Basis: "data sheet of the cable; extra-low voltage ends at 50 V a.c. (IEC 61140), and above it cable is insulated for the voltage",
 	Blind: "What shares the cable's containment can ask for more: that is route-separation. Peaks of music, the voltage an amplifier gives with no load, and old or damaged insulation are not looked at. " +
@@ -55,7 +56,7 @@ line "Hall" {
 }
 `,
 	},
-	Judge: check.Together(check.EachLine(cableInsulation), check.EachJob(insulationUnstated)),
+	Judge: check.Together(check.EachLine(cableInsulation), check.EachLine(overrideInsulation), check.EachJob(insulationUnstated)),
 }
 
 func cableInsulation(r *check.Report, l *analysis.Line) {
@@ -87,6 +88,45 @@ func cableInsulation(r *check.Report, l *analysis.Line) {
 	if !fails {
 		insulationFigures(r.Pass(insulationText(l, lowest)), l, lowest)
 	}
+}
+
+// overrideInsulation judges a cable that carries the override of a line alone.
+func overrideInsulation(r *check.Report, l *analysis.Line) {
+	n, carries, ok := l.Override()
+	switch {
+	case !ok || carries == analysis.OverrideUnsaid || n.Cable.Model == nil || !n.Cable.Model.Insulation.Set():
+		r.NotAsked() // where it matters, the job is asked, once
+	case carries == analysis.OverrideRelays:
+		volts, feed := relayVolts(r.System(), l)
+		rated := n.Cable.Model.Insulation
+		text := fmt.Sprintf("The relays of line %q are fed with %s, and the insulation of %s is rated %s.", l.Part.Name, volts, cableOf(n), rated.V)
+		var a *check.Answer
+		if quantity.AtMost(volts, rated.V) {
+			a = r.Pass(text).Caution("Where conductors for relays share containment or a box with the line, they are insulated for the line's voltage or kept apart from it.")
+		} else {
+			a = r.Fail(check.Error, text)
+			a.Remedy(check.Computed, fmt.Sprintf("Lay cable whose insulation is rated %s or more for the override; 300 V is common.", volts))
+		}
+		a.Evidence(check.Plainly("volts for relays", volts, feed...), check.Plainly("insulation", rated.V, schema.Place{Span: readable(rated.Span), Note: "insulation " + rated.Text})).
+			Bound(check.Bound{Text: fmt.Sprintf("at most %s on its conductors", rated.V), Number: float64(rated.V), Unit: "V", AtMost: true, Basis: "data sheet of " + n.Cable.Model.Name})
+		aboutCable(l, n, a)
+	case l.Output == nil || !l.Output.Volts.Known():
+		r.Open(fmt.Sprintf("Whether the override cable of line %q is insulated for its voltage cannot be told.", l.Part.Name), l.VoltsMissing()...).Key(overrideKey)
+	case !quantity.AtMost(l.Output.Volts.Value, n.Cable.Model.Insulation.V):
+		insulationFails(r, l, n)
+	default:
+		insulationFigures(r.Pass(insulationText(l, n)), l, n)
+	}
+}
+
+// relayVolts is what the override relays of a line are fed with, as far as stated;
+// else what relays are made for.
+func relayVolts(s *analysis.System, l *analysis.Line) (quantity.Voltage, []schema.Place) {
+	feed, lacks := s.RelayFeed(l)
+	if len(lacks) > 0 {
+		return analysis.RelayVolts, nil
+	}
+	return feed.Rail.V.Voltage, []schema.Place{{Span: readable(feed.Rail.Span), Note: feed.Rail.Text + " for relays"}}
 }
 
 func insulationText(l *analysis.Line, n analysis.NamedCable) string {
@@ -127,6 +167,9 @@ func insulationUnstated(r *check.Report, s *analysis.System) {
 		}
 		cables, lacking := l.Cables()
 		missing = analysis.MergeMissing(missing, lacking)
+		if n, carries, ok := l.Override(); ok && carries == analysis.OverrideLine {
+			cables = append(cables, n)
+		}
 		for _, n := range cables {
 			if m := n.Cable.Model; (m == nil || !m.Insulation.Set()) && !seen[n.Cable] {
 				seen[n.Cable] = true

@@ -60,7 +60,10 @@ func distinct(cables []analysis.NamedCable) []analysis.NamedCable {
 // aboutCable puts an answer to the place where a line names a cable, and tells it
 // apart from those about other cables of the line.
 func aboutCable(l *analysis.Line, n analysis.NamedCable, a *check.Answer) {
-	if n.Kind != "line" {
+	switch {
+	case n.Override:
+		a.Key(overrideKey)
+	case n.Kind != "line":
 		a.Key(n.Owner())
 	}
 	if at := inside(&l.Part.Part, n.Name.Span); !at.IsZero() {
@@ -70,9 +73,16 @@ func aboutCable(l *analysis.Line, n analysis.NamedCable, a *check.Answer) {
 	a.See(n.Name.Span, "the cable")
 }
 
+// overrideKey tells answers about the override cable of a line from those about
+// its own.
+const overrideKey = "override cable"
+
 // layInstead is the edits that put another cable wherever the line names this
 // one: none where the line leans on what the old one takes.
 func layInstead(l *analysis.Line, old analysis.NamedCable, cable string) []check.Edit {
+	if old.Override {
+		return []check.Edit{check.Write(old.Part, old.Name.Span, "override_cable", strconv.Quote(cable))}
+	}
 	if leansOnCable(l) {
 		return nil
 	}
@@ -90,6 +100,9 @@ func layInstead(l *analysis.Line, old analysis.NamedCable, cable string) []check
 // where only a device names it, that.
 func cableOf(n analysis.NamedCable) string {
 	text := "cable " + strconv.Quote(n.Cable.Name)
+	if n.Override {
+		return "override " + text
+	}
 	if n.Kind != "line" {
 		text += " of " + n.Owner()
 	}

@@ -16,7 +16,8 @@ var FireCable = &check.Check{
 	Summary: "A line of an emergency system is laid in cable that a fire may cut off too soon.",
 	Why: "An announcement that tells people to leave has to reach them while it burns elsewhere in the building. Plain cable shorts within minutes in a fire, " +
 		"and takes with it every loudspeaker of its line, in rooms that are not burning too.",
-	How:   "Only where the duty of the system includes emergencies. Compares how long each cable of a line is stated to work in a fire with the time wanted.",
+	How: "Only where the duty of the system includes emergencies. Compares how long each cable of a line is stated to work in a fire with the time wanted. " +
+		"A cable of its own for the override of attenuators has to work as long, unless all its relays are released for an announcement: cut, it lifts them.",
 	Basis: "30 min: the standard grade of fire-resistant cable in BS 5839 (EN 50200 class PH 30), from memory; its enhanced grade is 120 min, and other codes ask for other times",
 	Blind: "Fixings, joints, boxes and loudspeakers have to last as long and are not looked at. Where local rules accept another protection (a route outside the fire area, enclosure, lines interleaved), agree it and state it as a deviation.",
 	Params: []check.Param{
@@ -59,7 +60,7 @@ line "A" {
 }
 `,
 	},
-	Judge: check.Together(check.EachJob(emergencyStated), check.EachLine(fireCable)),
+	Judge: check.Together(check.EachJob(emergencyStated), check.EachLine(fireCable), check.EachLine(fireOverride)),
 }
 
 // emergencyStated asks once whether the question arises.
@@ -76,11 +77,30 @@ func fireCable(r *check.Report, l *analysis.Line) {
 		r.NotAsked()
 		return
 	}
+	cables, missing := l.Cables()
+	fireAnswers(r, l, distinct(cables), missing, "cable")
+}
+
+// fireOverride judges a cable that carries the override of a line alone. Without
+// the announcement's override the attenuators stay as they are.
+func fireOverride(r *check.Report, l *analysis.Line) {
+	n, carries, ok := l.Override()
+	switch {
+	case !ok || carries == analysis.OverrideUnsaid || !r.System().Design.System.Emergency() || len(l.Part.Devices) == 0:
+		r.NotAsked()
+	case l.OverrideReleases():
+		aboutCable(l, n, r.Pass(fmt.Sprintf("The override cable of emergency line %q need not last: where it is cut, its relays release and lift their attenuators.", l.Part.Name)))
+	default:
+		fireAnswers(r, l, []analysis.NamedCable{n}, nil, "override cable")
+	}
+}
+
+// fireAnswers judges cables of a line.
+func fireAnswers(r *check.Report, l *analysis.Line, cables []analysis.NamedCable, missing []analysis.Missing, which string) {
 	limit := r.Limit("least_time")
 	wanted := quantity.Duration(limit.Value * 60)
-	cables, missing := l.Cables()
 	fails := false
-	for _, n := range distinct(cables) {
+	for _, n := range cables {
 		switch m := n.Cable.Model; {
 		case m == nil:
 			missing = analysis.MergeMissing(missing, []analysis.Missing{n.Missing("fire resistance of the cable", fmt.Sprintf("fire_resistant = %q", wanted))})
@@ -97,13 +117,18 @@ func fireCable(r *check.Report, l *analysis.Line) {
 			fireRemedies(r, a, l, n, wanted, limit)
 		}
 	}
+	var a *check.Answer
 	switch {
 	case fails:
+		return
 	case len(missing) > 0:
-		r.Open(fmt.Sprintf("Whether the cable of emergency line %q goes on working in a fire cannot be told.", l.Part.Name), missing...)
+		a = r.Open(fmt.Sprintf("Whether the %s of emergency line %q goes on working in a fire cannot be told.", which, l.Part.Name), missing...)
 	default:
-		r.Pass(fmt.Sprintf("The cable of emergency line %q works in a fire for %s or longer.", l.Part.Name, wanted)).
+		a = r.Pass(fmt.Sprintf("The %s of emergency line %q works in a fire for %s or longer.", which, l.Part.Name, wanted)).
 			AtLeast("at least "+wanted.String(), limit.Value, "min", limit)
+	}
+	if which != "cable" {
+		a.Key(overrideKey)
 	}
 }
 

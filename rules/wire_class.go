@@ -21,9 +21,10 @@ var WireClass = &check.Check{
 		"Class 1 with the methods of power wiring, which mostly means conduit. Smoke of cable in a void that carries air goes to every room. An inspector who finds it wrong has it pulled out.",
 	How: "Only where wiring_rules is \"US\". Compares the class of each line's output with the marking of its cables by the order of substitution of NEC (2020) Table 725.154(A), and asks for plenum cable (or a metal raceway) " +
 		"where a space the line serves has a void that carries air. An output without a class counts as Class 1, the strictest, and the amplifier has a warning that says so. " +
-		"Whether the void carries air is asked only where it matters: behind suspended ceilings and ceiling loudspeakers, when the cable is no plenum cable.",
+		"Whether the void carries air is asked only where it matters: behind suspended ceilings and ceiling loudspeakers, when the cable is no plenum cable. " +
+		"A cable of its own for the override of attenuators is judged like the line's where it carries a third conductor; for relays it has to be of Class 2 at least, and fit for the void.",
 	Basis: "NEC (2020) 640.9(C), 725.46, 725.130, 725.135, 725.154 and 300.22(C), from memory",
-	Blind: "Risers, cable of limited use (X), splices and their boxes, supports, abandoned cable and the insulation of Class 1 conductors (600 V) are not looked at; nor are voids of spaces that the line only passes through, " +
+	Blind: "The class of what feeds relays is not known, and that circuits of Class 1 and of Class 2 or 3 may not share a cable or raceway is not looked at. Risers, cable of limited use (X), splices and their boxes, supports, abandoned cable and the insulation of Class 1 conductors (600 V) are not looked at; nor are voids of spaces that the line only passes through, " +
 		"and whether a raceway is of metal. Canada has markings of its own (FT4, FT6) and is not judged.",
 	Severity: check.Error,
 	Cautions: []string{codesFirst},
@@ -67,7 +68,7 @@ line "Exam rooms" {
 }
 `,
 	},
-	Judge: check.Together(check.EachJob(wireClassRules), check.EachAmplifier(wireClassStated), check.EachLine(wireClass)),
+	Judge: check.Together(check.EachJob(wireClassRules), check.EachAmplifier(wireClassStated), check.EachLine(wireClass), check.EachLine(overrideClass)),
 }
 
 func underUSRules(s *analysis.System) bool { return s.Design.System.WiringRules.V == "US" }
@@ -121,23 +122,7 @@ func wireClass(r *check.Report, l *analysis.Line) {
 		w.unmarked(r, cables)
 		return
 	}
-	fails := false
-	for _, n := range distinct(cables) {
-		marking, known := markingOf(n)
-		switch {
-		case !known && w.class == 1 && w.raceway:
-			// Conductors in a raceway: the wiring method is stated, if not their type.
-		case !known && w.class == 1 && !l.Part.Containment.Set():
-			missing = analysis.MergeMissing(missing, []analysis.Missing{containmentMissing(l, "conduit")})
-		case !known:
-			missing = analysis.MergeMissing(missing, []analysis.Missing{n.Missing("US marking of the cable", `marking = "`+w.least(false)+`"`)})
-		case !marking.Serves(w.class, w.air, w.raceway):
-			fails = true
-			w.fail(r, n)
-		case !w.air && !marking.Serves(w.class, true, w.raceway):
-			missing = analysis.MergeMissing(missing, w.voids) // it matters whether there is one
-		}
-	}
+	missing, fails := w.judge(r, distinct(cables), missing)
 	switch {
 	case fails:
 	case len(missing) > 0:
@@ -147,6 +132,57 @@ func wireClass(r *check.Report, l *analysis.Line) {
 	default:
 		r.Pass(fmt.Sprintf("Line %q is Class %d%s, and its cable is marked for that.", l.Part.Name, w.class, w.through()))
 	}
+}
+
+// overrideClass judges a cable that carries the override of a line alone. On a
+// third conductor that is the line's own circuit. Relays are a circuit of their
+// own, of which no class is stated: what is judged is the least that cable of such
+// circuits has to be, and the void.
+func overrideClass(r *check.Report, l *analysis.Line) {
+	n, carries, ok := l.Override()
+	if !ok || carries == analysis.OverrideUnsaid || !underUSRules(r.System()) || len(l.Part.Devices) == 0 {
+		r.NotAsked()
+		return
+	}
+	w := newWireNeeds(r.System(), l)
+	circuit := "the circuit of the line"
+	if carries == analysis.OverrideRelays {
+		volts, _ := relayVolts(r.System(), l)
+		w.class, w.marked, circuit = 2, schema.Value[string]{}, fmt.Sprintf("relays at %s", volts)
+	}
+	if w.class == 0 {
+		w.forbidden(r, []analysis.NamedCable{n})
+		r.NotAsked() // the amplifier is warned
+		return
+	}
+	switch missing, fails := w.judge(r, []analysis.NamedCable{n}, nil); {
+	case fails:
+	case len(missing) > 0:
+		r.Open(fmt.Sprintf("Whether the override cable of line %q suits its circuit cannot be told.", l.Part.Name), missing...).Key(overrideKey)
+	default:
+		r.Pass(fmt.Sprintf("The override cable of line %q is marked for %s%s.", l.Part.Name, circuit, w.through())).Key(overrideKey)
+	}
+}
+
+// judge fails the cables that do not suit, and adds what is not known of others.
+func (w *wireNeeds) judge(r *check.Report, cables []analysis.NamedCable, missing []analysis.Missing) (lacks []analysis.Missing, fails bool) {
+	for _, n := range cables {
+		marking, known := markingOf(n)
+		switch {
+		case !known && w.class == 1 && w.raceway:
+			// Conductors in a raceway: the wiring method is stated, if not their type.
+		case !known && w.class == 1 && !w.line.Part.Containment.Set():
+			missing = analysis.MergeMissing(missing, []analysis.Missing{containmentMissing(w.line, "conduit")})
+		case !known:
+			missing = analysis.MergeMissing(missing, []analysis.Missing{n.Missing("US marking of the cable", `marking = "`+w.least(false)+`"`)})
+		case !marking.Serves(w.class, w.air, w.raceway):
+			fails = true
+			w.fail(r, n)
+		case !w.air && !marking.Serves(w.class, true, w.raceway):
+			missing = analysis.MergeMissing(missing, w.voids) // it matters whether there is one
+		}
+	}
+	return missing, fails
 }
 
 // wireNeeds is what the cable of a line has to be.
@@ -243,8 +279,16 @@ func (w *wireNeeds) unmarked(r *check.Report, cables []analysis.NamedCable) {
 		r.Open(fmt.Sprintf("Which wiring class line %q has cannot be told.", w.line.Part.Name), w.line.VoltsMissing()...)
 		return
 	}
+	if !w.forbidden(r, distinct(cables)) {
+		r.NotAsked() // the amplifier is warned
+	}
+}
+
+// forbidden fails the cables that may not lie where they do whatever the class of
+// their circuit.
+func (w *wireNeeds) forbidden(r *check.Report, cables []analysis.NamedCable) bool {
 	fails := false
-	for _, n := range distinct(cables) {
+	for _, n := range cables {
 		if marking, known := markingOf(n); known && w.air && !marking.Serves(2, true, w.raceway) {
 			fails = true
 			a := r.Fail(check.Error, fmt.Sprintf("Line %q passes the void above %q, which carries air, and %s is marked %s: whatever the class of its output, it may not lie there without a metal raceway.",
@@ -253,9 +297,7 @@ func (w *wireNeeds) unmarked(r *check.Report, cables []analysis.NamedCable) {
 			a.Remedy(check.Advice, "Lay cable marked for plenums, or put it in a metal raceway, once the class of the output is known.")
 		}
 	}
-	if !fails {
-		r.NotAsked() // the amplifier is warned
-	}
+	return fails
 }
 
 // fail says what is wrong with a cable and what would do.

@@ -20,6 +20,9 @@ type NamedCable struct {
 	// that is.
 	Part *schema.Part
 	Kind string
+	// Override tells that it is the line's cable for the override of its
+	// attenuators alone.
+	Override bool
 }
 
 // Owner writes the part that names the cable: `line "Hall"`.
@@ -56,7 +59,7 @@ func (l *Line) Cables() ([]NamedCable, []Missing) {
 		p, covered := device.Common(), at.covered
 		if cable := design.Cable(p.Cable.V); p.Cable.Set() && cable != nil {
 			covered = true
-			all = append(all, NamedCable{cable, p.Cable, &p.Part, schema.DeviceKind(device)})
+			all = append(all, NamedCable{Cable: cable, Name: p.Cable, Part: &p.Part, Kind: schema.DeviceKind(device)})
 		}
 		ofLine = ofLine || !covered
 		levels = append(levels, level{device.Inside(), covered})
@@ -67,7 +70,7 @@ func (l *Line) Cables() ([]NamedCable, []Missing) {
 	case !part.Cable.Set() || cable == nil:
 		return all, []Missing{missing("cable", "line", &part.Part, `cable = "2 x 1.5 mm2"`)}
 	default:
-		return slices.Insert(all, 0, NamedCable{cable, part.Cable, &part.Part, "line"}), nil
+		return slices.Insert(all, 0, NamedCable{Cable: cable, Name: part.Cable, Part: &part.Part, Kind: "line"}), nil
 	}
 }
 
@@ -587,4 +590,44 @@ func (l *Line) CableFor(c *CableCurrent, share float64) (cable string, most quan
 			return sizeText(c.Cable, wire), quantity.Current(rating.Amps), true
 		}
 	}
+}
+
+// Overriding is what the conductors of a line's override carry.
+type Overriding int
+
+// Kinds.
+const (
+	OverrideUnsaid Overriding = iota // no attenuator says what lifts it
+	OverrideRelays                   // current for relays
+	OverrideLine                     // on a third conductor, the announcement at the voltage of the line
+)
+
+// Override gives the cable of its own that carries the override of the line, and
+// what that is. It is not ok where the override lies in the line's own cable.
+func (l *Line) Override() (n NamedCable, carries Overriding, ok bool) {
+	v := l.Part.OverrideCable
+	cable := l.reads.system.Design.Cable(v.V)
+	if !v.Set() || cable == nil {
+		return n, OverrideUnsaid, false
+	}
+	for _, a := range l.Attenuators {
+		switch a.Part.Override.V {
+		case schema.OverrideThird:
+			carries = OverrideLine
+		case schema.OverrideRelay:
+			carries = max(carries, OverrideRelays)
+		}
+	}
+	return NamedCable{Cable: cable, Name: v, Part: &l.Part.Part, Kind: "line", Override: true}, carries, true
+}
+
+// OverrideReleases tells that cutting the override cable of the line lifts every
+// attenuator: each that is lifted has a relay that is released for that.
+func (l *Line) OverrideReleases() bool {
+	for _, a := range l.Attenuators {
+		if lifted, _ := a.Lifted(); lifted && (a.Part.Override.V != schema.OverrideRelay || a.Part.Relay.V != schema.RelayReleased) {
+			return false
+		}
+	}
+	return true
 }
