@@ -26,6 +26,8 @@ type Speech struct {
 	Doubts []string
 	// ArticulationLoss is Peutz's figure for the mean distance, as a cross-check.
 	ArticulationLoss Figure[quantity.Percent]
+
+	model *sound.Model
 }
 
 // Known tells that it could be worked out.
@@ -74,10 +76,10 @@ func (s *Sound) transmissionWith(decay sound.Bands) *Speech {
 	room := *l.space.Room
 	room.Reverberation = decay
 	space.Room = &room
-	model := sound.NewModel(space, heard)
+	t.model = sound.NewModel(space, heard)
 	t.Listeners = thin(l.Survey.Listeners, thinned)
 	t.STI = make([]float64, len(t.Listeners))
-	s.system.do(len(t.Listeners), func(i int) { t.STI[i] = model.Transmission(t.Listeners[i]).STI })
+	s.system.do(len(t.Listeners), func(i int) { t.STI[i] = t.model.Transmission(t.Listeners[i]).STI })
 	found := sound.Describe(t.STI)
 	t.Mean, t.Fifth, t.Least = found.Mean, found.Fifth, found.Least
 	t.Level = Figure[quantity.SoundLevel]{Value: quantity.SoundLevel(math.Round(10*level) / 10), From: l.From}
