@@ -425,7 +425,7 @@ func (s *Sound) Late(afterSeconds, withinDB float64) (worst Late, ok bool) {
 		for _, late := range sound.Late(arrivals, afterSeconds, withinDB) {
 			if below := quantity.Gain(late.BelowDB); below < found[i].Below-1e-9 {
 				found[i] = Late{
-					At: listeners[i], Speaker: l.Speakers[l.index[late.Loudspeaker]], First: l.Speakers[l.index[arrivals[0].Loudspeaker]],
+					At: listeners[i], Speaker: l.Speakers[l.index[late.Loudspeaker]], First: l.Speakers[l.index[late.First]],
 					After: quantity.Duration(late.AfterSeconds), Below: below,
 				}
 			}

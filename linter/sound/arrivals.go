@@ -16,7 +16,8 @@ type Arrival struct {
 // LateArrival is one that may be heard as an echo.
 type LateArrival struct {
 	Arrival
-	AfterSeconds float64 // after the first arrival
+	First        int     // the loudspeaker whose sound was the first that counts
+	AfterSeconds float64 // after that
 	BelowDB      float64 // how far it is below the sum of all earlier arrivals; negative when above
 }
 
@@ -53,14 +54,14 @@ func Late(arrivals []Arrival, afterSeconds, withinDB float64) []LateArrival {
 		loudest = max(loudest, a.LevelDBA)
 	}
 	var late []LateArrival
-	first, earlier := math.Inf(1), 0.0
-	for _, a := range arrivals {
-		if a.LevelDBA > loudest-withinDB {
-			first = min(first, a.Seconds)
+	first, earlier := -1, 0.0
+	for i, a := range arrivals {
+		if first < 0 && a.LevelDBA > loudest-withinDB {
+			first = i
 		}
 		below := toDB(earlier) - a.LevelDBA
-		if after := a.Seconds - first; after > afterSeconds && below < withinDB {
-			late = append(late, LateArrival{a, after, below})
+		if first >= 0 && a.Seconds-arrivals[first].Seconds > afterSeconds && below < withinDB {
+			late = append(late, LateArrival{a, arrivals[first].Loudspeaker, a.Seconds - arrivals[first].Seconds, below})
 		}
 		earlier += fromDB(a.LevelDBA)
 	}

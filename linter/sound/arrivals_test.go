@@ -49,6 +49,9 @@ func TestLate(t *testing.T) {
 			t.Errorf("%s: %v, want %v", test.name, got, test.want)
 		}
 	}
+	if late := Late([]Arrival{{3, 0, 50}, {7, 0.06, 80}, {2, 0.12, 79}}, 0.05, 10); len(late) != 1 || late[0].First != 7 {
+		t.Errorf("after %+v", late)
+	}
 	late := Late([]Arrival{{0, 1, 80}, {1, 1.01, 80}, {2, 1.07, 76}}, 0.05, 10)
 	within(t, "below the earlier sum", late[0].BelowDB, 80+3.0103-76, 1e-4)
 	within(t, "after the first", late[0].AfterSeconds, 0.07, 1e-9)
