@@ -5,7 +5,6 @@ import (
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
-	"loudlint/schema"
 	"loudlint/schema/quantity"
 )
 
@@ -14,17 +13,20 @@ import (
 var OversizedAmplifier = &check.Check{
 	ID:      "oversized-amplifier",
 	Asks:    "Would a fault on the lines of each large power channel be noticed?",
-	Summary: "A large power channel has so little on it that it feeds a fault without anybody noticing, and no meter's reading of its lines is there.",
+	Summary: "A large power channel has so little on it that it feeds a fault without anybody noticing, and no meter has found its lines as designed.",
 	Why: "Protection trips when the load comes near what the amplifier can drive. Where the loudspeakers take a tenth of that, a short at the far end of a thin cable, a unit on the wrong tap, " +
 		"or one with its coil straight on the line is just a load: the line is quiet or hoarse, the cable and the loudspeaker get hot, and the amplifier looks healthy.",
 	How: "Compares the rated power of the channel with the load of its constant-voltage outputs, as load-margin adds it up. The impedance that the rating implies is line voltage² / rated power: " +
-		"whatever is above it, the amplifier drives.",
+		"whatever is above it, the amplifier drives. It passes when each line of the channel has a reading of its impedance that can be compared with the design and agrees with it; " +
+		"a resistance, a number without a unit or frequency, a part of the line alone, or a figure that is off does not clear it.",
 	Basis: "common practice, no published source",
-	Blind: "Any reading of impedance on a line of the channel clears it; whether that reading agrees with the design is not asked here. " +
+	Blind: "Readings show what the line was on the day they were taken. " +
 		"Amplifiers that watch their lines themselves are not known. A channel that also drives low-impedance loudspeakers is not asked.",
 	Params: []check.Param{
 		{Name: "smallest_rating", Doc: "rated power of a channel from which it is asked", Unit: check.Watt, Default: 100, Low: 1, High: 1e5},
 		{Name: "times_load", Doc: "how many times its load a channel may be rated", Unit: check.Plain, Default: 10, Low: 1, High: 1000},
+		{Name: "reading_lowest", Doc: "how far a reading may be below the predicted impedance to clear a line", Unit: check.Percent, Default: readingLowest, Low: 1, High: 90, Basis: "as in reading-agrees"},
+		{Name: "reading_highest", Doc: "how far it may be above", Unit: check.Percent, Default: readingHighest, Low: 1, High: 900, Basis: "as in reading-agrees"},
 	},
 	Severity: check.Note,
 	Cautions: []string{"Measure a line with the amplifier disconnected: an impedance meter on terminals that are driven reads nonsense and can be destroyed."},
@@ -73,9 +75,13 @@ func oversizedAmplifier(r *check.Report, c *analysis.Channel) {
 			At(readable(c.Part.RatedPower.Span))
 		return
 	}
-	if reading := measured(r.System(), c); reading != nil {
-		r.Pass(fmt.Sprintf("The impedance of line %q has been measured, so that a fault is not hidden.", reading.Line.V)).
-			At(readable(c.Part.RatedPower.Span)).See(reading.Header, "the reading")
+	found := readingsOf(r, c)
+	if len(found.unread) == 0 && len(found.good) > 0 {
+		a := r.Pass(fmt.Sprintf("What hangs on %s has been measured (%s) and agrees with the design, so that a fault is not hidden.", channelInside(c), listedLines(found.read))).
+			At(readable(c.Part.RatedPower.Span))
+		for _, m := range found.good {
+			a.See(m.Part.Header, fmt.Sprintf("shows %s where %s is predicted", m.Part.Impedance.Text, m.Impedance.Value))
+		}
 		return
 	}
 	if missing := analysis.MergeMissing(c.Load.Missing, c.Rated.Missing); len(missing) > 0 {
@@ -93,9 +99,12 @@ func oversizedAmplifier(r *check.Report, c *analysis.Channel) {
 	if quantity.AtMost(rated, float64(most)) {
 		a = r.Pass(fmt.Sprintf("%s is rated %s, %s times the %s of its loudspeakers.", channelName(c), c.Rated.Value, percentBeside(rated/load, times.Value), c.Load.Value))
 	} else {
-		a = r.Fail(check.Note, fmt.Sprintf("%s is rated %s, %s times the %s of its loudspeakers, and no impedance was read on its lines: it drives a fault without tripping.",
-			channelName(c), c.Rated.Value, percentBeside(rated/load, times.Value), c.Load.Value)).
+		a = r.Fail(check.Note, fmt.Sprintf("%s is rated %s, %s times the %s of its loudspeakers, and %s: it drives a fault without tripping.",
+			channelName(c), c.Rated.Value, percentBeside(rated/load, times.Value), c.Load.Value, found.lacking())).
 			Remedy(check.Advice, "Measure the impedance of each line before it is connected, and write what the meter says as a reading.")
+		for _, m := range found.bad {
+			a.See(m.Part.Header, "a reading that does not clear it")
+		}
 		if rating := standardRating(quantity.Power(load / spare)); rating < quantity.Power(smallest.Value) || quantity.AtMost(float64(rating), float64(most)) {
 			a.Remedy(check.Proved, fmt.Sprintf("Fit an amplifier channel of about %s, which trips when a fault is added to this load.", rating),
 				check.Write(c.RatedPart(), c.Part.RatedPower.Span, "rated_power", `"`+rating.String()+`"`))
@@ -119,20 +128,68 @@ func drivesLowImpedance(c *analysis.Channel) bool {
 	return false
 }
 
-// measured gives a reading of impedance on a line of the channel, nil when there
-// is none.
-func measured(s *analysis.System, c *analysis.Channel) *schema.Reading {
-	for _, reading := range s.Design.Readings {
-		if !reading.Impedance.Set() {
-			continue
-		}
-		for _, o := range c.Outputs {
-			for _, l := range o.Lines {
-				if l.Part.Name == reading.Line.V {
-					return reading
+// channelReadings is what meters say about the lines of a channel.
+type channelReadings struct {
+	read, unread []*analysis.Line     // lines that were found as designed, and others
+	good, bad    []*analysis.Measured // readings that show it, and that do not
+	off          *analysis.Measured   // the first that can be compared and is off
+}
+
+// readingsOf holds the readings of the channel's lines against the design.
+func readingsOf(r *check.Report, c *analysis.Channel) channelReadings {
+	var all channelReadings
+	for _, o := range c.Outputs {
+		for _, l := range o.Lines {
+			if len(l.Part.Devices) == 0 {
+				continue
+			}
+			as := len(all.good)
+			for _, part := range r.System().Design.Readings {
+				if !part.Impedance.Set() || part.Line.V != l.Part.Name {
+					continue
 				}
+				m := r.System().Measure(part)
+				fits, agrees := agreesWith(r, m)
+				if agrees {
+					all.good = append(all.good, m)
+					continue
+				}
+				all.bad = append(all.bad, m)
+				if fits && all.off == nil {
+					all.off = m
+				}
+			}
+			if len(all.good) > as {
+				all.read = append(all.read, l)
+			} else {
+				all.unread = append(all.unread, l)
 			}
 		}
 	}
-	return nil
+	return all
+}
+
+// agreesWith tells whether a reading of a whole line can be compared with the
+// design, and whether it agrees.
+func agreesWith(r *check.Report, m *analysis.Measured) (fits, agrees bool) {
+	if m.Part.Beyond.Set() || m.Unfit() != analysis.Fit || !m.Impedance.Known() ||
+		!quantity.AtLeast(m.Hz, readingLowestHz) || !quantity.AtMost(m.Hz, readingHighestHz) {
+		return false, false
+	}
+	predicted, shown := float64(m.Impedance.Value), float64(m.Shown())
+	return true, quantity.AtLeast(shown, below(predicted, r.Limit("reading_lowest"))) &&
+		quantity.AtMost(shown, predicted*(1+r.Limit("reading_highest").Value/100))
+}
+
+// lacking says why the readings do not clear the channel.
+func (c channelReadings) lacking() string {
+	switch {
+	case c.off != nil:
+		return fmt.Sprintf("reading %q shows %s where %s is predicted", c.off.Part.Name, c.off.Part.Impedance.Text, c.off.Impedance.Value)
+	case len(c.bad) > 0 && len(c.read) == 0:
+		return "what was read on its lines cannot be held against the design"
+	case len(c.read) > 0:
+		return fmt.Sprintf("no impedance was read on %s", listedLines(c.unread))
+	}
+	return "no impedance was read on its lines"
 }

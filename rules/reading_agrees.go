@@ -11,6 +11,13 @@ import (
 	"loudlint/schema/quantity"
 )
 
+// What is usual of readings of impedance: how far they may be from what is
+// predicted, in per cent, and between which frequencies they are compared.
+const (
+	readingLowest, readingHighest     = 25, 20
+	readingLowestHz, readingHighestHz = 250, 4000
+)
+
 // ReadingAgrees asks whether a meter agrees with the design.
 var ReadingAgrees = &check.Check{
 	ID:      "reading-agrees",
@@ -25,11 +32,11 @@ var ReadingAgrees = &check.Check{
 	Blind: "The figure of a resistance meter is never compared: it sees the copper of the transformers. A reading of many loudspeakers hides one wrong unit; the smallest fault it could show is printed. " +
 		"Impedances far from 1 kHz depend on the transformers and are left open. Causes are guesses from the figure alone.",
 	Params: []check.Param{
-		{Name: "lowest", Doc: "how far the impedance may be below the predicted one", Unit: check.Percent, Default: 25, Low: 1, High: 90},
-		{Name: "highest", Doc: "how far it may be above", Unit: check.Percent, Default: 20, Low: 1, High: 900},
+		{Name: "lowest", Doc: "how far the impedance may be below the predicted one", Unit: check.Percent, Default: readingLowest, Low: 1, High: 90},
+		{Name: "highest", Doc: "how far it may be above", Unit: check.Percent, Default: readingHighest, Low: 1, High: 900},
 		{Name: "volts", Doc: "how far a signal voltage may be from the predicted one", Unit: check.Percent, Default: 10, Low: 1, High: 90, Basis: "common practice, no published source"},
-		{Name: "lowest_frequency", Doc: "frequency of the meter below which impedances are not compared", Unit: check.Hertz, Default: 250, Low: 20, High: 1000, Basis: "common practice, no published source: below, the transformers' own inductance counts"},
-		{Name: "highest_frequency", Doc: "frequency above which they are not compared", Unit: check.Hertz, Default: 4000, Low: 1000, High: 20000, Basis: "common practice, no published source: above, leakage and voice coil inductance count"},
+		{Name: "lowest_frequency", Doc: "frequency of the meter below which impedances are not compared", Unit: check.Hertz, Default: readingLowestHz, Low: 20, High: 1000, Basis: "common practice, no published source: below, the transformers' own inductance counts"},
+		{Name: "highest_frequency", Doc: "frequency above which they are not compared", Unit: check.Hertz, Default: readingHighestHz, Low: 1000, High: 20000, Basis: "common practice, no published source: above, leakage and voice coil inductance count"},
 	},
 	Severity: check.Error,
 	Cautions: []string{"Take the amplifier off the line before measuring: its output, and the meter, may be damaged, and the reading is not that of the line."},

@@ -1,7 +1,7 @@
 # Two channels: the second one has a single loudspeaker, and the reading was taken
 # on a line of the first. The level in the hall is no reading of impedance.
 amplifier "Rack" {
-  channel "A" { rated_power = "250 W" } # expect pass: line "Hall" has been measured
+  channel "A" { rated_power = "250 W" } # expect pass: What hangs on channel "A" of amplifier "Rack" has been measured (Hall) and agrees with the design
   channel "B" { rated_power = "250 W" } # expect fail note: Channel "B" of amplifier "Rack" is rated 250 W, 41.7 times the 6 W
   output "A 100" {
     channel = "A"
