@@ -1,6 +1,6 @@
 module loudlint
 
-go 1.26
+go 1.26.0
 
 // In the command.
 require (
@@ -10,11 +10,13 @@ require (
 	github.com/fatih/color v1.19.0
 	// The syntax of designs: parser, expressions, templates. Types of both stop at schema.
 	github.com/hashicorp/hcl/v2 v2.25.0
+	// Spreadsheets, written and read.
+	github.com/xuri/excelize/v2 v2.11.1
 	github.com/zclconf/go-cty v1.20.0
 	// Whether standard output is a terminal, and how wide.
-	golang.org/x/term v0.41.0
+	golang.org/x/term v0.47.0
 	// Characters that are two columns wide.
-	golang.org/x/text v0.31.0
+	golang.org/x/text v0.43.0
 )
 
 // In tests only.
@@ -33,8 +35,15 @@ require (
 	github.com/mattn/go-colorable v0.1.14 // indirect
 	github.com/mattn/go-isatty v0.0.20 // indirect
 	github.com/mitchellh/go-wordwrap v1.0.1 // indirect
-	golang.org/x/mod v0.29.0 // indirect
-	golang.org/x/sync v0.18.0 // indirect
-	golang.org/x/sys v0.42.0 // indirect
-	golang.org/x/tools v0.38.0 // indirect
+	github.com/richardlehane/mscfb v1.0.9 // indirect
+	github.com/richardlehane/msoleps v1.0.6 // indirect
+	github.com/tiendc/go-deepcopy v1.7.2 // indirect
+	github.com/xuri/efp v0.0.3-0.20260924042702-217b81952dec // indirect
+	github.com/xuri/nfp v0.0.2-0.20250530014748-2ddeb826f9a9 // indirect
+	golang.org/x/crypto v0.58.0 // indirect
+	golang.org/x/mod v0.41.0 // indirect
+	golang.org/x/net v0.62.0 // indirect
+	golang.org/x/sync v0.24.0 // indirect
+	golang.org/x/sys v0.49.0 // indirect
+	golang.org/x/tools v0.51.0 // indirect
 )

@@ -73,6 +73,7 @@ func programOf(p *Process) *cli.Program {
 		checksCommand(p),
 		criteriaCommand(p),
 		modelsCommand(p),
+		scheduleCommand(p),
 		completionCommand(p, program),
 		versionCommand(p),
 		helpCommand(p, program),

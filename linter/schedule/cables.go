@@ -182,7 +182,7 @@ func connector(name string) string {
 func (m *maker) cables() *Table {
 	t := &Table{Columns: []Column{
 		{Title: "Line", Heading: true},
-		{Title: "Cable no."},
+		{Title: "Cable no.", Key: true},
 		{Title: "From"},
 		{Title: "To"},
 		{Title: "Cable"},
@@ -304,7 +304,7 @@ func (m *maker) drum() float64 {
 func (m *maker) totals() *Table {
 	unit := m.lengthUnit()
 	t := &Table{Columns: []Column{
-		{Title: "Cable"},
+		{Title: "Cable", Key: true},
 		{Title: "Cores", Kind: Number},
 		{Title: "Lengths", Kind: Number},
 		{Title: "Longest", Unit: unit, Kind: Number, Decimals: AsIs},

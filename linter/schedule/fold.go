@@ -1,5 +1,9 @@
 package schedule
 
+// Quantity heads the column of a folded table that says how many rows each row
+// stands for.
+const Quantity = "Qty"
+
 // Fold puts the rows that were written as one block of a design into one, for
 // pages on which nobody wants to read eighteen equal rows: what is equal stands
 // once, texts that differ stand as "first … last", numbers as "least … most",
@@ -16,7 +20,7 @@ func (t *Table) Fold() *Table {
 		at++
 	}
 	folded.Columns = append(folded.Columns, t.Columns[:at]...)
-	folded.Columns = append(folded.Columns, Column{Title: "Qty", Kind: Number})
+	folded.Columns = append(folded.Columns, Column{Title: Quantity, Kind: Number})
 	folded.Columns = append(folded.Columns, t.Columns[at:]...)
 	folded.Rows = make([]Row, 0, len(groups))
 	for _, g := range groups {

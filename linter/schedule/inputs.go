@@ -34,9 +34,9 @@ const (
 func (m *maker) inputs() *Table {
 	t := &Table{Columns: []Column{
 		inUnit:      {Title: "Unit", Heading: true},
-		inInput:     {Title: "Input"},
+		inInput:     {Title: "Input", Key: true},
 		inTakes:     {Title: "Takes"},
-		inPlugged:   {Title: "Plugged in"},
+		inPlugged:   {Title: "Plugged in", Key: true},
 		inKind:      {Title: "Kind"},
 		inModel:     {Title: "Model"},
 		inConnector: {Title: "Plug"},
@@ -182,7 +182,7 @@ func (m *maker) priorities() *Table {
 	t := &Table{Columns: []Column{
 		{Title: "While this speaks", Heading: true},
 		{Title: "Priority", Kind: Number},
-		{Title: "Other source"},
+		{Title: "Other source", Key: true},
 		{Title: "Other's priority", Kind: Number},
 		{Title: "Is to"},
 		{Title: "Does"},
@@ -211,6 +211,7 @@ func (m *maker) priorities() *Table {
 	}
 	t.Notes = []string{
 		"This follows from what the design says. Try every source against every other on site.",
+		"Where priorities are not written, announcements are taken to come before music.",
 		"The checks priority-wired and mute-link tell why one does not silence what it is to silence.",
 	}
 	return t
@@ -231,7 +232,9 @@ func isTo(c *analysis.Silencing) string {
 
 // does tells what a source does to another one.
 func does(c *analysis.Silencing) (does, remark string) {
-	remark = strings.Join(c.Assumed, "; ")
+	if len(c.Assumed) > 0 {
+		remark = "priority assumed"
+	}
 	switch c.State {
 	case analysis.Silenced:
 		least := math.Inf(1)

@@ -9,7 +9,7 @@ import (
 // lines is one row for each line.
 func (m *maker) lines() *Table {
 	t := &Table{Columns: []Column{
-		{Title: "Line"},
+		{Title: "Line", Key: true},
 		{Title: "Amplifier"},
 		{Title: "Channel"},
 		{Title: "Output"},
@@ -127,8 +127,8 @@ func lineRemarks(l *analysis.Line) Cell {
 func (m *maker) amplifiers() *Table {
 	t := &Table{Columns: []Column{
 		{Title: "Amplifier", Heading: true},
-		{Title: "Channel"},
-		{Title: "Output"},
+		{Title: "Channel", Key: true},
+		{Title: "Output", Key: true},
 		{Title: "Lines"},
 		{Title: "Loudspeakers", Kind: Number},
 		{Title: "Load", Unit: "W", Kind: Number, Decimals: 2},

@@ -129,9 +129,9 @@ func (m *maker) cableParts(p *partList) {
 // parts is one row for each thing to order.
 func (m *maker) parts() *Table {
 	t := &Table{Columns: []Column{
-		{Title: "Kind", Heading: true},
-		{Title: "Item"},
-		{Title: "Model"},
+		{Title: "Kind", Key: true},
+		{Title: "Item", Key: true},
+		{Title: "Model", Key: true},
 		{Title: "Data"},
 		{Title: "Needed", Kind: Number},
 		{Title: "Spares", Kind: Number},

@@ -47,6 +47,8 @@ type Column struct {
 	// Heading marks the leading columns in which neighbours are mostly equal:
 	// where a page is narrow they stand above the rows that share them.
 	Heading bool
+	// Key marks the columns that name a row among those under one heading.
+	Key bool
 	// Decimals is how many a number shows, or AsIs.
 	Decimals int
 }

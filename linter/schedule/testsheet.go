@@ -37,7 +37,7 @@ const (
 // to fill in.
 func (m *maker) testSheet() *Table {
 	t := &Table{Columns: []Column{
-		tsLine:         {Title: "Line", Heading: true},
+		tsLine:         {Title: "Line", Key: true},
 		tsAmplifier:    {Title: "Amplifier"},
 		tsOutput:       {Title: "Output"},
 		tsLoudspeakers: {Title: "Loudspeakers", Kind: Number},
