@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,7 +21,7 @@ var MuteLink = &check.Check{
 	Why: "An alarm that has to be heard over a house system at 95 dBA would have to reach 110 dBA. Silencing the programme is what makes it audible, and often the level counts on it; " +
 		"a link that one tug at a plug disables unnoticed, or that lets the music back in before anyone has reset the panel, is worse than none: people trust it.",
 	How: "For each mute_link, follows the sources it is to silence from its terminals on, as a talk contact is followed. Compares what the contact does in alarm with what the terminals silence on, " +
-		"and looks whether a cut link silences too (opens in alarm) or is watched (monitored), whether silence holds until reset (latching), and whether it acts on the audio instead of the mains. " +
+		"and looks whether a talk contact is on the same terminals, whether a cut link silences too (opens in alarm) or is watched (monitored), whether silence holds until reset (latching), and whether it acts on the audio instead of the mains. " +
 		"For each space with a programme of its own and speech wanted over the noise, works out the level that speech needs with the programme on and with it silenced. " +
 		"The sequence (trigger, contact, what is silenced, latching, restoration, test) is shown with the answer, for whoever asks for it in writing.",
 	Basis: "common practice, no published source; NFPA 72 lets the level be judged against the noise that is left when a programme is silenced, as an electrical forum reads it",
@@ -99,7 +100,7 @@ func muteSeverity(r *check.Report, m *analysis.MuteLink) check.Severity {
 
 func muteLink(r *check.Report, m *analysis.MuteLink) {
 	answered := false
-	for _, question := range []func(*check.Report, *analysis.MuteLink) *check.Answer{muteByMains, muteOpposite, muteUnsafe, muteUnlatched, muteIncomplete, muteOwnMessage} {
+	for _, question := range []func(*check.Report, *analysis.MuteLink) *check.Answer{muteByMains, muteOpposite, muteShared, muteUnsafe, muteUnlatched, muteIncomplete, muteOwnMessage} {
 		if a := question(r, m); a != nil {
 			sequence(a, m)
 			answered = true
@@ -173,6 +174,49 @@ func muteOpposite(r *check.Report, m *analysis.MuteLink) *check.Answer {
 		a.Remedy(check.Computed, fmt.Sprintf("Use the contact of the panel that %s.", other), check.Write(&m.Part.Part, m.Part.Contact.Span, "contact", strconv.Quote(other)))
 	}
 	return a
+}
+
+// muteShared answers for terminals on which a talk contact is too.
+func muteShared(r *check.Report, m *analysis.MuteLink) *check.Answer {
+	if len(m.Talks) == 0 || m.Mains.Set() {
+		return nil
+	}
+	names := make([]string, len(m.Talks))
+	for n, s := range m.Talks {
+		names[n] = s.Part.Name
+	}
+	i := m.Input
+	severity, why := check.Warning, "what the one does cannot be told from the other, and a fault of either takes both along"
+	if m.FailsSafe {
+		severity, why = check.Error, "while somebody talks, that contact keeps them closed, and the alarm silences nothing"
+	}
+	a := r.Fail(severity, fmt.Sprintf("%s and the talk contact of %s are wired to the same terminals, %s: %s.", m.Part.Name, listed(names), i.Name(), why)).
+		Key("terminals").At(m.Part.Input.Span)
+	for _, f := range i.Feeds {
+		if slices.Contains(m.Talks, f.Source) {
+			a.See(pluggedAt(f), "the talk contact of "+f.Source.Part.Name)
+		}
+	}
+	if to := freeTerminals(r.System(), m); to != nil {
+		return a.Remedy(check.Computed, fmt.Sprintf("Wire the link to %s, which is free and silences the same.", to.Name()),
+			check.Write(&m.Part.Part, m.Part.Input.Span, "input", strconv.Quote(to.Part.Name)))
+	}
+	return a.Remedy(check.Advice, "Give the link a pair of terminals of its own, or a relay for each unit.")
+}
+
+// freeTerminals finds terminals of the same unit that nothing is wired to and
+// that silence all the link's own do, on the same state.
+func freeTerminals(s *analysis.System, m *analysis.MuteLink) *analysis.Input {
+	for _, to := range m.Input.Unit.Inputs {
+		taken := len(to.Feeds)+len(to.Links) > 0
+		for _, other := range s.MuteLinks() {
+			taken = taken || other.Input == to
+		}
+		if !taken && to.Contact() && mutesAlike(m.Input, to) && to.Part.MutesOn.V == m.Input.Part.MutesOn.V {
+			return to
+		}
+	}
+	return nil
 }
 
 // muteUnsafe answers for a link that does nothing when it is cut, and nobody

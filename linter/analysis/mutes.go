@@ -2,6 +2,7 @@ package analysis
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"loudlint/schema"
@@ -29,6 +30,8 @@ type MuteLink struct {
 	LooseJoint bool
 	// Relying are the spaces whose level counts on it.
 	Relying []*Relying
+	// Talks are the sources whose talk contact is wired to the same terminals.
+	Talks []*Source
 }
 
 // ContactMatch tells how the contact of a mute link meets its terminals.
@@ -115,6 +118,7 @@ func (s *System) MuteLinks() []*MuteLink {
 		}
 		m.match()
 		m.Silences = s.silences(m)
+		m.talks()
 		for _, space := range s.Design.Spaces {
 			if space.MutedBy.V != part.Name {
 				continue
@@ -156,6 +160,22 @@ func (u *Unit) terminals(part *schema.Input) *Input {
 		}
 	}
 	return &Input{Unit: u, exits: &exits{unit: u}}
+}
+
+// talks finds the talk contacts on the terminals of the link: all that go to a
+// pair that only switches, and of what is plugged into an audio input those that
+// are stated to give a contact there.
+func (m *MuteLink) talks() {
+	i := m.Input
+	if i == nil || i.Part == nil || !i.Accepts("contact") {
+		return
+	}
+	for _, f := range i.Feeds {
+		gives := f.Source.Part.Trigger
+		if (gives.V == "contact" || i.Contact() && !gives.Set()) && !slices.Contains(m.Talks, f.Source) {
+			m.Talks = append(m.Talks, f.Source)
+		}
+	}
 }
 
 // match compares what the contact does in alarm with what the terminals silence
