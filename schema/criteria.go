@@ -2,6 +2,7 @@ package schema
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"path/filepath"
 	"slices"
@@ -91,11 +92,10 @@ func (r *resolver) layCriteria(fragments []*fragment) {
 			}
 		}
 		distinct(r, "criterion", criterions)
+		if len(d.Criterions)+len(criterions) > MaxCriterions {
+			r.problem(Problem{Span: criterions[0].Header, Found: fmt.Sprintf("A design has more than %d criterions.", MaxCriterions)})
+			return
+		}
 		d.Criterions = LayCriterions(d.Criterions, criterions)
 	}
-}
-
-// Text is the block as it is written.
-func (c *Criterion) Text() string {
-	return source.Span{File: c.Header.File, Start: c.Header.Start, End: c.Body.End}.Text()
 }

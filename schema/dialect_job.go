@@ -161,9 +161,10 @@ func (x *dialect) declareAgreements() {
 		doc: "A check of the consultant's own, over computed figures.",
 		attributes: []attribute[Criterion]{
 			word("each", []string{"amplifier", "channel", "output", "line", "loudspeaker", "attenuator", "source", "space", "supply", "system"}, func(c *Criterion) *Value[string] { return &c.Each }, "what it is asked of", required, example("line")),
-			expression("expect", func(c *Criterion) *Value[string] { return &c.Expect }, "what must hold, over computed figures", required, example("drop_percent <= 5")),
-			text("message", func(c *Criterion) *Value[string] { return &c.Message }, "what is said when it does not hold", example("More than 5 % dropped")),
-			word("severity", []string{"error", "warning", "note"}, func(c *Criterion) *Value[string] { return &c.Severity }, "how bad that is", example("warning")),
+			expression("when", func(c *Criterion) *Value[Expression] { return &c.When }, "which of these it is asked of; of all when left out", example(`voltage_v >= 70`)),
+			expression("expect", func(c *Criterion) *Value[Expression] { return &c.Expect }, "what must hold, over computed figures", required, example("drop_percent <= 5")),
+			message("message", func(c *Criterion) *Value[[]MessagePiece] { return &c.Message }, "what is said when it does not hold", example(`"${name} loses ${drop_percent} %"`)),
+			word("severity", []string{"error", "warning", "note"}, func(c *Criterion) *Value[string] { return &c.Severity }, "how bad that is; a warning when left out", example("warning")),
 		},
 	}).seal()
 }
@@ -386,17 +387,6 @@ func layout[T any](name string, at func(*T) *Value[Layout], doc string) attribut
 			return
 		}
 		*at(to) = Value[Layout]{V: l, Text: v.Text, Span: v.Span}
-	}
-	return ofValue(a, at)
-}
-
-// expression declares an attribute that is kept as it was written.
-func expression[T any](name string, at func(*T) *Value[string], doc string, options ...option) attribute[T] {
-	o := gather(options)
-	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: "an expression over computed figures", example: orText(o.example, "…")}
-	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
-		span := d.span(expr.Range())
-		*at(to) = Value[string]{V: span.Text(), Text: span.Text(), Span: span}
 	}
 	return ofValue(a, at)
 }

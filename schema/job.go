@@ -229,8 +229,9 @@ type Setting struct {
 type Criterion struct {
 	Part
 	Each     Value[string]
-	Expect   Value[string] // an expression, kept as written
-	Message  Value[string]
+	When     Value[Expression] // a part of which it does not hold is not asked
+	Expect   Value[Expression]
+	Message  Value[[]MessagePiece]
 	Severity Value[string]
 }
 

@@ -30,6 +30,10 @@ const (
 	MaxTextBytes = 2000
 	// MaxTemplateParts bounds the pieces of one text made by a template.
 	MaxTemplateParts = 64
+	// MaxExpressionSteps bounds the figures, numbers and signs of one expression,
+	// MaxCriterions the criterions of a design.
+	MaxExpressionSteps = 100
+	MaxCriterions      = 1000
 	// MaxUseDepth bounds files that use files.
 	MaxUseDepth = 8
 	// MaxProblems bounds the problems kept of one file.

@@ -183,6 +183,8 @@ func (m *mender) mendText(name, enclosing string) int {
 	quotes := strings.Count(written, `"`)
 	opens := strings.HasPrefix(written, `"`)
 	switch {
+	case m.takes(name) == takesExpression:
+		m.badExpression(start, end, written)
 	case len(tokens) == 1 && tokens[0].kind == slipOddText:
 		m.oddQuotes(tokens[0])
 	case len(tokens) >= 2 && quotes == 2 && tokens[0].kind == slipText && tokens[1].kind == slipWord:
