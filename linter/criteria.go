@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"loudlint/linter/check"
+	"loudlint/linter/criterion"
 	"loudlint/schema"
 	"loudlint/schema/source"
 )
@@ -35,6 +36,11 @@ func inForce(plan []asked) []InForce {
 // LimitsInForce gives what holds for the checks in a design, without asking
 // them. With problems nothing holds.
 func LimitsInForce(design *schema.Design, options Options) ([]InForce, []schema.Problem) {
+	own, problems := ownChecks(design, options)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	options.Checks = slices.Concat(options.Checks, own)
 	plan, problems := planOf(design, options)
 	if len(problems) > 0 {
 		return nil, problems
@@ -42,11 +48,34 @@ func LimitsInForce(design *schema.Design, options Options) ([]InForce, []schema.
 	return inForce(plan), nil
 }
 
-// SpecificationProblems tells what is wrong with the criteria of a specification,
-// before any design is held against it.
+// SpecificationProblems tells what is wrong with a specification, before any
+// design is held against it. Limits of criterions that only a design may have
+// are not told.
 func SpecificationProblems(options Options) []schema.Problem {
-	_, problems := planOf(&schema.Design{}, options)
-	return problems
+	alone := *options.Specification
+	alone.Criteria = nil
+	own, problems := criterion.Checks(alone.Criterions)
+	options.Checks = slices.Concat(options.Checks, own)
+	for _, c := range options.Specification.Criteria {
+		known := *c
+		known.Limits = slices.DeleteFunc(slices.Clone(c.Limits), func(l *schema.Limit) bool {
+			return strings.HasPrefix(l.Name, criterion.Prefix) && !slices.ContainsFunc(own, func(o *check.Check) bool { return o.ID == l.Name })
+		})
+		alone.Criteria = append(alone.Criteria, &known)
+	}
+	options.Specification = &alone
+	_, more := planOf(&schema.Design{}, options)
+	return append(problems, more...)
+}
+
+// ownChecks makes checks of the criterions of a design, and over them those of
+// the specification it is held against.
+func ownChecks(design *schema.Design, options Options) ([]*check.Check, []schema.Problem) {
+	all := design.Criterions
+	if options.Specification != nil {
+		all = schema.LayCriterions(all, options.Specification.Criterions)
+	}
+	return criterion.Checks(all)
 }
 
 // planOf applies the criteria of a design to the checks, and over them those of

@@ -46,8 +46,11 @@ type Judged struct {
 	Err      error
 	Problems []schema.Problem
 
-	Design   *schema.Design
-	System   *analysis.System
+	Design *schema.Design
+	System *analysis.System
+	// Own are the checks made of criterions, which are asked after those of the
+	// result.
+	Own      []*check.Check
 	Outcomes []check.Outcome
 	// InForce is what holds for each check that was to be asked.
 	InForce []InForce
@@ -99,12 +102,18 @@ func Check(paths []string, options Options) *Result {
 // Judge works out a design and asks the checks of it.
 func Judge(design *schema.Design, options Options) *Judged {
 	j := &Judged{Name: design.Name, Design: design}
-	plan, problems := planOf(design, options)
+	own, problems := ownChecks(design, options)
+	options.Checks = slices.Concat(options.Checks, own)
+	var plan []asked
+	if len(problems) == 0 {
+		plan, problems = planOf(design, options)
+	}
 	if len(problems) > 0 {
 		j.Problems = problems
 		j.Design = nil
 		return j
 	}
+	j.Own = own
 	j.InForce = inForce(plan)
 	j.System = analysis.Analyse(design, options.Workers)
 	runs := make([]*check.Run, 0, len(plan))

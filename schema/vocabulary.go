@@ -61,3 +61,19 @@ func knownBlock(word string) (string, bool) {
 	_, ok := vocabularies()[folded]
 	return folded, ok && folded != ""
 }
+
+// WordsOf gives the words that an attribute of a block can be, nil where any can
+// stand.
+func WordsOf(block, attribute string) []string {
+	for _, b := range theDialect().descriptions() {
+		if b.name != block {
+			continue
+		}
+		for _, a := range b.attributes {
+			if a.name == attribute {
+				return slices.Clone(a.words)
+			}
+		}
+	}
+	return nil
+}

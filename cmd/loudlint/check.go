@@ -94,6 +94,9 @@ func (c *checking) run(arguments []string, p *Process) int {
 		}
 	}
 	result := linter.Check(paths, options)
+	if err := knownCriterions(c.only, result); err != nil {
+		return p.misunderstood(err, "criteria")
+	}
 	if known != nil {
 		known.Mark(result, "the record "+filepath.ToSlash(c.record), namesFrom(filepath.Dir(c.record)))
 	}

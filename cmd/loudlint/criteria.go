@@ -3,9 +3,12 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
+	"strings"
 
 	"loudlint/cmd/loudlint/internal/cli"
 	"loudlint/linter"
+	"loudlint/linter/criterion"
 	"loudlint/linter/textout"
 	"loudlint/rules"
 	"loudlint/schema"
@@ -14,6 +17,42 @@ import (
 // criteriaFlag is that of every command that judges.
 func criteriaFlag(to *[]string) *cli.Flag {
 	return cli.Texts(to, "criteria", "FILE", "hold the designs against the criteria of a file, which count over those of the designs themselves, a later file over an earlier one")
+}
+
+// onlyFlag is that of every command that asks checks. A criterion is known only
+// when the designs are read.
+func onlyFlag(to *[]string, doc string) *cli.Flag {
+	f := cli.Words(to, "only", "CHECK", doc, "check", offerChecks)
+	set := f.Set
+	f.Set = func(text string) error {
+		for word := range strings.SplitSeq(text, ",") {
+			if word = strings.TrimSpace(word); strings.HasPrefix(word, criterion.Prefix) {
+				*to = append(*to, word)
+			} else if err := set(word); err != nil {
+				return err
+			}
+		}
+		return nil
+	}
+	return f
+}
+
+// knownCriterions refuses the name of a criterion that no design has.
+func knownCriterions(only []string, r *linter.Result) error {
+	var known []string
+	for _, d := range r.Designs {
+		for _, c := range d.Own {
+			known = append(known, c.ID)
+		}
+	}
+	slices.Sort(known)
+	known = slices.Compact(known)
+	for _, word := range only {
+		if strings.HasPrefix(word, criterion.Prefix) && !slices.Contains(known, word) && r.Understood() {
+			return cli.Unknown(fmt.Sprintf("There is no check %q: no design has such a criterion.", word), word, known)
+		}
+	}
+	return nil
 }
 
 // specify reads the criteria files named in a call. What is wrong with them is
@@ -58,7 +97,7 @@ func criteriaCommand(p *Process) *cli.Command {
 		},
 		Flags: []*cli.Flag{
 			criteriaFlag(&c.criteria),
-			cli.Words(&c.only, "only", "CHECK", "show these checks and no others", "check", offerChecks),
+			onlyFlag(&c.only, "show these checks and no others"),
 			cli.Texts(&c.folders, "folder", "FOLDER", "where else a file that a design uses may lie"),
 		},
 		Statuses: []cli.Status{
@@ -113,6 +152,11 @@ func sheetOf(design *schema.Design, options linter.Options) (textout.CriteriaShe
 	sheet := textout.CriteriaSheet{Name: design.Name, InForce: inForce, Criterions: design.Criterions}
 	if options.Specification != nil {
 		sheet.Criterions = schema.LayCriterions(design.Criterions, options.Specification.Criterions)
+	}
+	if len(options.Only) > 0 {
+		sheet.Criterions = slices.DeleteFunc(slices.Clone(sheet.Criterions), func(c *schema.Criterion) bool {
+			return !slices.Contains(options.Only, criterion.ID(c.Name))
+		})
 	}
 	return sheet, problems
 }

@@ -23,7 +23,7 @@ type judging struct {
 func (f *judging) declare(p *Process) []*cli.Flag {
 	f.date = p.Today
 	return []*cli.Flag{
-		cli.Words(&f.only, "only", "CHECK", "ask these checks and no others", "check", offerChecks),
+		onlyFlag(&f.only, "ask these checks and no others"),
 		criteriaFlag(&f.criteria),
 		cli.Texts(&f.folders, "folder", "FOLDER", "where else a file that a design uses may lie"),
 		{

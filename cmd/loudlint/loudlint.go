@@ -72,6 +72,7 @@ func programOf(p *Process) *cli.Program {
 		explainCommand(p),
 		checksCommand(p),
 		criteriaCommand(p),
+		figuresCommand(p),
 		modelsCommand(p),
 		scheduleCommand(p),
 		completionCommand(p, program),

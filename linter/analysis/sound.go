@@ -116,6 +116,9 @@ type Floor struct {
 	Square bool
 }
 
+// FloorOf gives the floor of a space, whether loudspeakers serve it or not.
+func FloorOf(space *schema.Space) Floor { return floorOf(space) }
+
 func floorOf(space *schema.Space) Floor {
 	f := Floor{}
 	switch {

@@ -1,6 +1,9 @@
 package check
 
-import "loudlint/linter/analysis"
+import (
+	"loudlint/linter/analysis"
+	"loudlint/schema/source"
+)
 
 // Check is one question asked of a part of the system. Help, the check
 // reference, SARIF's rule metadata and the examples run as tests all come from
@@ -35,6 +38,8 @@ type Check struct {
 	// Last tells that it is asked when all others have answered, because it is
 	// about deviations from them.
 	Last bool
+	// Origin is where criteria define it; zero for a check of the program's own.
+	Origin source.Span
 	// NeverOpen says why it can always be judged; empty for most checks, which
 	// have an answer "open".
 	NeverOpen string

@@ -2,6 +2,8 @@ package sarif
 
 import (
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 
 	"loudlint/linter"
@@ -21,6 +23,19 @@ func rulesOf(checks []*check.Check) *rules {
 		r.indexes[c] = i
 	}
 	return r
+}
+
+// with adds the checks of one design's own.
+func (r *rules) with(own []*check.Check) *rules {
+	if len(own) == 0 {
+		return r
+	}
+	all := &rules{descriptors: slices.Clone(r.descriptors), indexes: maps.Clone(r.indexes)}
+	for _, c := range own {
+		all.indexes[c] = len(all.descriptors)
+		all.descriptors = append(all.descriptors, descriptorOf(c))
+	}
+	return all
 }
 
 // index gives the place of a check among the rules, nil when it is not there.

@@ -35,19 +35,19 @@ type Tool struct {
 // Write writes a result as one SARIF log. Its errors are those of w.
 func Write(w io.Writer, r *linter.Result, t Tool) error {
 	out := newStream(w)
-	rules := rulesOf(r.Checks)
-	driver := tool{Driver: toolComponent{
-		Name: t.Name, Version: t.Version, InformationURI: t.InformationURI, Language: language,
-		Notifications: notificationDescriptors(), Rules: rules.descriptors,
-	}}
+	common := rulesOf(r.Checks)
 	out.open("{")
 	out.member("$schema", schemaURI)
 	out.member("version", "2.1.0")
 	out.list("runs")
 	for _, j := range r.Designs {
+		rules := common.with(j.Own)
 		out.item()
 		out.open("{")
-		out.member("tool", driver)
+		out.member("tool", tool{Driver: toolComponent{
+			Name: t.Name, Version: t.Version, InformationURI: t.InformationURI, Language: language,
+			Notifications: notificationDescriptors(), Rules: rules.descriptors,
+		}})
 		writeRun(out, j, rules, t)
 		out.close("}")
 	}

@@ -130,7 +130,7 @@ func (p *page) explained(r *linter.Result) {
 	var first *check.Outcome
 	for _, d := range r.Designs {
 		for i := range d.Outcomes {
-			if o := &d.Outcomes[i]; o.Gates() && (first == nil || o.Severity > first.Severity) {
+			if o := &d.Outcomes[i]; o.Gates() && o.Check.Origin.IsZero() && (first == nil || o.Severity > first.Severity) {
 				first = o
 			}
 		}

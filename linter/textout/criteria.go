@@ -56,7 +56,9 @@ func writeCriteria(b *bufio.Writer, all []linter.InForce) {
 	for i := range all {
 		settings := settingsOf(&all[i])
 		if len(settings) == 0 {
-			plain = append(plain, all[i].Check.ID)
+			if all[i].Check.Origin.IsZero() { // the others are written out below
+				plain = append(plain, all[i].Check.ID)
+			}
 			continue
 		}
 		if !first {
