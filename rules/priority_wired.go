@@ -24,6 +24,7 @@ var PriorityWired = &check.Check{
 	How: "Follows each source from its plug through every unit and link to its lines. For each announcement (microphone, message, telephone) and each source below it " +
 		"on a line both are meant for, looks at the first unit where they meet: does the announcement's input mute the other's, is that one set to be muted, " +
 		"does the input react to what the announcement gives (a contact through its own plug, or its signal), and has the plug a contact for it. " +
+		"A source that silences one it stands below fails too: music always, an announcement when the other does not silence it in turn; when each silences the other, a note says that the unit decides. " +
 		"Through a link only the signal arrives. Priority 1 is the highest; an announcement stands above music where either priority is not written.",
 	Basis: "common practice, no published source",
 	Blind: "How fast an input mutes, how loud a signal must be to trigger it, and what firmware or a rotary switch inside a unit changes are not seen. " +
@@ -106,7 +107,7 @@ music "Player" {
 }
 `,
 	},
-	Judge: check.EachSource(priorityWired),
+	Judge: check.Together(check.EachSource(priorityWired), check.EachSource(priorityTurned)),
 }
 
 // failing is one cause for which an announcement does not silence some others.
@@ -174,6 +175,80 @@ func priorityWired(r *check.Report, by *analysis.Source) {
 	if len(fails)+len(equal)+len(unsure)+len(unranked) == 0 {
 		priorityPasses(r, by, silenced)
 	}
+}
+
+// priorityTurned asks the other way round: whether a source silences one that
+// stands above it.
+func priorityTurned(r *check.Report, by *analysis.Source) {
+	var over, mutual []analysis.Silencing
+	for _, c := range r.System().Silencings(by) {
+		switch {
+		case c.Rank != analysis.After || c.State != analysis.Silenced:
+		case by.Part.Announces() && silencesInTurn(r.System(), c):
+			mutual = append(mutual, c)
+		default:
+			over = append(over, c)
+		}
+	}
+	if len(over)+len(mutual) == 0 {
+		r.NotAsked()
+		return
+	}
+	if len(over) > 0 {
+		m := &over[0].Mutes[0]
+		a := r.Fail(check.Error, fmt.Sprintf("%s silences %s, which %s above it: %s mutes %s.", by.Part.Name, others(over), verb(len(over), "stands", "stand"), m.By.Into.Name(), m.Of.Part.Name)).
+			Key("above")
+		turnedFigures(a, by, over)
+		if edits, ok := deaf(over); ok {
+			a.Remedy(check.Computed, fmt.Sprintf("Set %s of %s not to be muted by others.", m.Of.Part.Name, m.Unit.Part.Name), edits...)
+		}
+		a.Remedy(check.Advice, fmt.Sprintf("Bring %s in by an input that mutes only what stands below it, or take %s out of what %s mutes.", by.Part.Name, m.Of.Part.Name, m.By.Into.Name()))
+	}
+	if len(mutual) > 0 {
+		a := r.Fail(check.Note, fmt.Sprintf("%s and %s silence each other: which of them is heard when both speak, the unit decides, not the priorities.", by.Part.Name, others(mutual))).
+			Key("each other")
+		turnedFigures(a, by, mutual)
+		a.Remedy(check.Advice, "See on the data sheet which input of the unit goes first, and plug the higher priority in there.")
+	}
+}
+
+// silencesInTurn tells that each of two sources silences the other.
+func silencesInTurn(s *analysis.System, c analysis.Silencing) bool {
+	for _, turned := range s.Silencings(c.Of) {
+		if turned.Of == c.By {
+			return turned.State == analysis.Silenced
+		}
+	}
+	return false
+}
+
+// turnedFigures shows where one source silences others, and by what they stand
+// above it.
+func turnedFigures(a *check.Answer, by *analysis.Source, all []analysis.Silencing) {
+	m := &all[0].Mutes[0]
+	a.At(priorityPlace(by, m)).See(readable(m.By.Into.Part.Mutes.Span), "what "+m.By.Into.Name()+" mutes").
+		See(by.Part.Priority.Span, "priority of "+by.Part.Name)
+	for _, c := range all[:min(len(all), 6)] {
+		a.See(c.Of.Part.Priority.Span, "priority of "+c.Of.Part.Name).Assumed(c.Assumed...).Assumed(c.Mutes[0].Assumed...)
+	}
+}
+
+// deaf sets the inputs of sources not to be muted by others, where nothing that
+// stands above them comes to that unit and the design itself describes it.
+func deaf(over []analysis.Silencing) ([]check.Edit, bool) {
+	var edits []check.Edit
+	for _, c := range over {
+		for _, m := range c.Mutes {
+			if m.Of.Part == nil || !m.Unit.Owns(&m.Of.Part.Part) || c.Of.Part.Priority.V != 1 {
+				return nil, false
+			}
+			edit := setInput(m.Of, m.Of.Part.MutedByOthers.Span, "muted_by_others", "false")
+			if !slices.Contains(edits, edit) {
+				edits = append(edits, edit)
+			}
+		}
+	}
+	return edits, true
 }
 
 func priorityPasses(r *check.Report, by *analysis.Source, silenced []analysis.Silencing) {
@@ -422,7 +497,8 @@ func priorityRemedies(r *check.Report, a *check.Answer, by *analysis.Source, f f
 	if to := inputThatMutes(r.System(), by, f); to != nil {
 		a.Remedy(check.Computed, fmt.Sprintf("Plug %s into %s, which mutes %s.", by.Part.Name, to.Name(), inputNames(f.inputs)), plugInto(m.By.Feed, to))
 	}
-	if edits := muteToo(f); len(edits) > 0 {
+	turned := func(c analysis.Silencing) bool { return silencesInTurn(r.System(), c) } // they would silence each other
+	if edits := muteToo(f); len(edits) > 0 && !slices.ContainsFunc(f.of, turned) {
 		a.Remedy(check.Advice, fmt.Sprintf("Where that can be set on the unit, let %s mute %s too.", m.By.Into.Name(), inputNames(f.inputs)), edits...)
 	}
 	switch m.Obstacle {
