@@ -16,7 +16,8 @@ var LineMonitor = &check.Check{
 	Summary: "An end-of-line device stands where it cannot watch its line, or leaves part of it unwatched.",
 	Why: "A device at the end of a line tells that the cable is whole from the amplifier to itself. Behind an attenuator it reports a fault whenever somebody turns the music down, or is deaf to real ones. " +
 		"A tee without a device of its own can be cut off, loudspeakers and all, and the line still shows as sound.",
-	How:   "Looks where the devices stand in the chain of the line. Every leg on the way from the amplifier to a device is watched; a branch is watched when a device stands in it, and a chain as far as its last device.",
+	How: "Looks where the devices stand in the chain of the line. Every leg on the way from the amplifier to a device is watched; a branch is watched when a device stands in it, and a chain as far as its last device. " +
+		"On a ring a device is reached both ways, so that one break does not show; with a reverse return it takes one at the first loudspeaker and one at the last.",
 	Basis: "how an end-of-line device works: it sees the conductors between the amplifier and itself; common practice, no published source",
 	Blind: "A line without such a device is not asked: whether it has to be watched, and how an amplifier watches it by impedance, is not judged here. " +
 		"What stands behind attenuators is watched by none; that is said and is no finding. The watching signal itself is not followed.",
@@ -68,7 +69,8 @@ func lineMonitor(r *check.Report, l *analysis.Line) {
 	if len(w.Unwatched) > 0 {
 		unwatched(r, l, &w)
 	}
-	if len(w.Behind)+len(w.Unwatched) > 0 {
+	looped := watchedRound(r, l, &w)
+	if len(w.Behind)+len(w.Unwatched) > 0 || looped {
 		return
 	}
 	message := fmt.Sprintf("%s %s line %q to its far end", capital(endNames(w.Ends)), verb(len(w.Ends), "watches", "watch"), l.Part.Name)
@@ -76,6 +78,29 @@ func lineMonitor(r *check.Report, l *analysis.Line) {
 		message += fmt.Sprintf(", except what stands behind %s, which no such device sees", verb(w.Attenuators, "its attenuator", "its attenuators"))
 	}
 	r.Pass(message + ".")
+}
+
+// watchedRound is the finding about a line whose cable comes back to the
+// amplifier, and tells whether there is one.
+func watchedRound(r *check.Report, l *analysis.Line, w *analysis.Watch) bool {
+	var message, remedy string
+	switch {
+	case len(w.Ends) == 0:
+		return false
+	case l.Ring():
+		message = fmt.Sprintf("Line %q is a ring, and %s %s the amplifier both ways round: one break of the cable does not show, and the next cuts off what lies between.",
+			l.Part.Name, endNames(w.Ends), verb(len(w.Ends), "sees", "see"))
+		remedy = "Feed the line from one end and watch at the other, joined only when a fault is found, or have the amplifier watch each end by itself."
+	case l.Looped() && !w.AtFirst:
+		message = fmt.Sprintf("On line %q %s %s the go conductor from the amplifier and the return conductor home: where that is open before the last loudspeaker, those before the break are lost, and it does not show.",
+			l.Part.Name, endNames(w.Ends), verb(len(w.Ends), "sees", "see"))
+		remedy = "Hang a second device beside the first loudspeaker, where the return conductor begins: between them the two see all of both conductors."
+	default:
+		return false
+	}
+	r.Fail(check.Warning, message).Key("comes back").At(w.Ends[0].Header).See(l.Part.RingLeg.Span, "the cable back to the amplifier").See(l.Part.Return.Span, "the reverse return").
+		Remedy(check.Advice, remedy)
+	return true
 }
 
 // unwatched is the finding about branches, and stretches, without a device.

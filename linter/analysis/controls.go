@@ -648,6 +648,8 @@ type Watch struct {
 	Unwatched []Stretch
 	// Attenuators counts the attenuator blocks: no device sees behind them.
 	Attenuators int
+	// AtFirst tells that a device hangs where the first device of the line does.
+	AtFirst bool
 }
 
 // EndBehind is an end-of-line device behind an attenuator.
@@ -669,8 +671,20 @@ type Stretch struct {
 func (l *Line) Watch() Watch {
 	var w Watch
 	w.chain(l.Part.Devices, nil)
+	w.AtFirst = endAtFirst(l.Part.Devices)
 	slices.SortFunc(w.Unwatched, func(a, b Stretch) int { return source.Compare(a.At, b.At) })
 	return w
+}
+
+// endAtFirst tells that an end-of-line device is the first of a line, or hangs
+// beside the first.
+func endAtFirst(devices []schema.Device) bool {
+	for i, device := range devices[:min(len(devices), 2)] {
+		if _, end := device.(*schema.LineEnd); end {
+			return i == 0 || devices[0].Common().Count() == 1 && !device.Common().Leg.Set()
+		}
+	}
+	return false
 }
 
 // chain looks at devices in order and tells whether a device watches the chain.

@@ -104,8 +104,8 @@ func (l *Line) AllAt() string {
 // reverse return.
 func (l *Line) Looped() bool { return l.Part.RingLeg.Set() || l.Part.Return.V == "reverse" }
 
-// ring tells that the line is fed from both ends.
-func (l *Line) ring() bool { return l.Part.RingLeg.Set() && l.Part.Return.V != "reverse" }
+// Ring tells that the line is fed from both ends.
+func (l *Line) Ring() bool { return l.Part.RingLeg.Set() && l.Part.Return.V != "reverse" }
 
 // stretch is a length of one of the cables.
 type stretch struct {

@@ -132,7 +132,7 @@ func (s *System) Measure(part *schema.Reading) *Measured {
 			return m
 		}
 		line.Devices = rest
-		if len(before) > 0 && m.Line.ring() {
+		if len(before) > 0 && m.Line.Ring() {
 			m.Where += ", round the ring,"
 			how.before, how.closing = before, line.RingLeg
 		} else {
