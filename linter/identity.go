@@ -22,23 +22,14 @@ type Rename struct {
 // where they stand or what number they found: check, subject and key, and an
 // ordinal where these are equal. With renames the names are those of before.
 func Identities(outcomes []check.Outcome, renames []Rename) []string {
-	was := make(map[Rename]string, len(renames)) // by everything but Was
-	for _, r := range renames {
-		key := r
-		key.Was = ""
-		was[key] = r.Was
-	}
+	before := SubjectBefore(renames)
 	seen := make(map[string]int, len(outcomes))
 	all := make([]string, len(outcomes))
 	for i := range outcomes {
 		o := &outcomes[i]
-		subject, key := o.Subject, o.Key
-		if len(renames) > 0 {
-			subject, key = subjectBefore(subject, was), keyBefore(key, renames)
-		}
-		id := o.Check.ID + ": " + subject.String()
-		if key != "" {
-			id += ", " + key
+		id := o.Check.ID + ": " + before(o.Subject).String()
+		if o.Key != "" {
+			id += ", " + keyBefore(o.Key, renames)
 		}
 		seen[id]++
 		if n := seen[id]; n > 1 {
@@ -49,20 +40,33 @@ func Identities(outcomes []check.Outcome, renames []Rename) []string {
 	return all
 }
 
-func subjectBefore(s check.Subject, was map[Rename]string) check.Subject {
-	before := check.Subject{Span: s.Span}
-	line := ""
-	for _, step := range s.Path {
-		name, ok := was[Rename{Kind: step.Kind, Line: line, Is: step.Name}]
-		if step.Kind == "line" {
-			line = step.Name
-		}
-		if ok {
-			step.Name = name
-		}
-		before.Path = append(before.Path, step)
+// SubjectBefore gives a function that says of a subject what it was called before
+// parts were renamed.
+func SubjectBefore(renames []Rename) func(check.Subject) check.Subject {
+	if len(renames) == 0 {
+		return func(s check.Subject) check.Subject { return s }
 	}
-	return before
+	was := make(map[Rename]string, len(renames)) // by everything but Was
+	for _, r := range renames {
+		key := r
+		key.Was = ""
+		was[key] = r.Was
+	}
+	return func(s check.Subject) check.Subject {
+		before := check.Subject{Span: s.Span, Path: make([]check.Step, len(s.Path))}
+		line := ""
+		for i, step := range s.Path {
+			name, renamed := was[Rename{Kind: step.Kind, Line: line, Is: step.Name}]
+			if step.Kind == "line" {
+				line = step.Name
+			}
+			if renamed {
+				step.Name = name
+			}
+			before.Path[i] = step
+		}
+		return before
+	}
 }
 
 // keyBefore puts old names into a key, which is made of words and names.

@@ -69,6 +69,7 @@ func programOf(p *Process) *cli.Program {
 	program.Commands = []*cli.Command{
 		checkCommand(p),
 		recordCommand(p),
+		compareCommand(p),
 		explainCommand(p),
 		checksCommand(p),
 		criteriaCommand(p),

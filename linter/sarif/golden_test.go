@@ -145,6 +145,9 @@ func known(t *testing.T) *linter.Result {
 	j.Before = &linter.Before{From: "the record hall.record", Gone: []linter.Gone{
 		{Check: "test-length", Identity: `test-length: line "Hall"`, Severity: check.Note, Now: check.Pass},
 		{Check: "test-load", Identity: `test-load: line "Roof {1}", loudspeaker "R"`, Severity: check.Error},
+		{Check: "test-load", Identity: `test-load: line "Attic"`, Severity: check.Note, Then: &check.Outcome{
+			Check: r.Checks[0], Verdict: check.Fail, Severity: check.Note, Subject: subject("line", "Attic"), Message: "The attic was nearly too much.",
+		}},
 	}}
 	return r
 }
