@@ -16,6 +16,9 @@
 #   7  the pier line loses too much in its cable
 #   8  the line terminals stay open
 #
+# What is heard is worked out too, in the halls and on the quay: loud enough, even
+# enough, clear enough. How clear it is in the open nobody can work out beforehand.
+#
 # The place and all figures are invented.
 
 system "Gullmantle ferry terminal" {
@@ -44,14 +47,16 @@ amplifier "Pier amp" {
 }
 
 microphone "Purser" {
-  model     = "house/desk"
-  into      = "Halls amp"
-  input     = "Mic 1"
-  connector = "XLR 3" # fault 1: three pins carry the sound and no contact
-  lead      = "6 m"
-  priority  = 1
-  lines     = "all"
-  stands_in = "Departure hall"
+  model           = "house/desk"
+  into            = "Halls amp"
+  input           = "Mic 1"
+  connector       = "XLR 3" # fault 1: three pins carry the sound and no contact
+  lead            = "6 m"
+  priority        = 1
+  lines           = "all"
+  stands_in       = "Departure hall"
+  position        = ["2 m", "11 m"] # behind the counter, along the length and the width of the hall
+  talker_distance = "8 cm"
 }
 
 music "Hall player" {
@@ -121,13 +126,18 @@ line "Car lane" {
     spacing  = "20 m"
     space    = "Car lane"
     height   = "5 m"
+    position = ["10 m", "0 m"] # C 1, on poles along the wall of the hall
+    to       = ["70 m", "0 m"] # C 4
+    aim      = "90 deg"        # across the lane
   }
   loudspeaker "Toll booth" {
-    model   = "house/wall-10"
-    tap     = "5 W"
-    tap_for = "70 V" # fault 6: on 100 V it takes twice its marking
-    leg     = "18 m"
-    space   = "Car lane"
+    model    = "house/wall-10"
+    tap      = "5 W"
+    tap_for  = "70 V" # fault 6: on 100 V it takes twice its marking
+    leg      = "18 m"
+    space    = "Car lane"
+    position = ["88 m", "0 m", "3 m"]
+    aim      = "90 deg"
   }
 }
 
@@ -143,37 +153,66 @@ line "Pier" {
     spacing  = "15 m"
     space    = "Pier"
     height   = "5 m"
+    position = ["7 m", "0 m"]   # P 1, on lamp posts along the edge
+    to       = ["232 m", "0 m"] # P 16
+    aim      = "90 deg"         # across the pier and down
+    tilt     = "30 deg"
   }
 }
 
-space "Departure hall" {
-  length    = "48 m"
-  width     = "22 m"
-  height    = "6 m"
-  noise     = "65 dBA"
-  listeners = "standing"
+space "Departure hall" { # the concourse
+  length            = "48 m"
+  width             = "22 m"
+  height            = "6 m"
+  listeners         = "standing"
+  noise             = { "125 Hz" = "66 dB", "250 Hz" = "65 dB", "500 Hz" = "63 dB", "1 kHz" = "59 dB", "2 kHz" = "55 dB", "4 kHz" = "50 dB", "8 kHz" = "43 dB" }
+  wanted_over_noise = "10 dB"
+  surface "Floor" {
+    area     = "1056 m2"
+    material = "linoleum on concrete"
+  }
+  surface "Ceiling" {
+    area     = "1056 m2"
+    material = "acoustic ceiling tiles"
+  }
+  surface "Walls" {
+    area       = "590 m2" # slatted panels over mineral wool
+    absorption = { "125 Hz" = 0.2, "250 Hz" = 0.45, "500 Hz" = 0.6, "1 kHz" = 0.6, "2 kHz" = 0.5, "4 kHz" = 0.4 }
+  }
+  surface "Windows" {
+    area     = "250 m2"
+    material = "heavy plate glass"
+  }
 }
 
 space "Arrival hall" {
-  length    = "30 m"
-  width     = "16 m"
-  height    = "3 m"
-  noise     = "62 dBA"
-  listeners = "standing"
+  length            = "30 m"
+  width             = "16 m"
+  height            = "3 m"
+  listeners         = "standing"
+  noise             = "62 dBA"
+  wanted_over_noise = "10 dB"
+  reverberation     = { "125 Hz" = "1.1 s", "500 Hz" = "0.8 s", "2 kHz" = "0.7 s", "8 kHz" = "0.5 s" }
 }
 
 space "Car lane" {
-  length   = "90 m"
-  width    = "14 m"
-  outdoors = true
-  noise    = "70 dBA"
+  length            = "90 m"
+  width             = "14 m"
+  listeners         = "seated" # in cars, windows down
+  outdoors          = true
+  noise             = "62 dBA"
+  wanted_over_noise = "6 dB"
 }
 
 space "Pier" {
-  length   = "240 m"
-  width    = "8 m"
-  outdoors = true
-  noise    = "68 dBA"
+  length            = "240 m"
+  width             = "8 m"
+  listeners         = "standing"
+  outdoors          = true
+  noise             = "68 dBA"
+  wanted_over_noise = "10 dB"
+  temperature       = "12 C"
+  humidity          = "80 %"
 }
 
 safety {

@@ -166,6 +166,7 @@ line "Lounge left" {
     leg      = "9 m"
     spacing  = "5 m"
     space    = "Lounge"
+    height   = "2.5 m"
   }
 }
 line "Lounge right" {
@@ -230,24 +231,32 @@ space "Bedroom" {
   height            = "2.5 m"
   noise             = "42 dBA"
   wanted_over_noise = "15 dB"
+  reverberation     = "0.4 s"
 }
 space "Bathroom" {
-  alike  = 168
-  area   = "4 m2"
-  height = "2.3 m"
-  noise  = "55 dBA"
+  alike             = 168
+  area              = "4 m2"
+  height            = "2.3 m"
+  noise             = "55 dBA"
+  listeners         = "standing"
+  wanted_over_noise = "10 dB"
+  reverberation     = "0.6 s"
 }
 space "Corridor" {
-  alike     = 12
-  length    = "44 m"
-  width     = "1.8 m"
-  height    = "2.5 m"
-  noise     = "45 dBA"
-  listeners = "standing"
+  alike             = 12
+  length            = "44 m"
+  width             = "1.8 m"
+  height            = "3 m"
+  noise             = "45 dBA"
+  listeners         = "standing"
+  wanted_over_noise = "10 dB"
+  reverberation     = "0.6 s"
 }
 space "Lounge" {
-  length = "16 m"
-  width  = "11 m"
-  height = "3.2 m"
-  noise  = "60 dBA"
+  length            = "16 m"
+  width             = "11 m"
+  height            = "3.2 m"
+  noise             = "60 dBA"
+  wanted_over_noise = "6 dB"
+  reverberation     = "0.8 s"
 }

@@ -95,6 +95,11 @@ line "Corridors and yard" {
       leg      = "18 m" # tee to Y 1
       spacing  = "15 m"
       space    = "Yard"
+      height   = "5 m"
+      position = ["22 m", "0 m"] # Y 1, under the eaves; close enough together for no echo
+      to       = ["38 m", "0 m"] # Y 4
+      aim      = "90 deg"
+      tilt     = "10 deg"
     }
   }
 }
@@ -167,17 +172,21 @@ space "Hall" {
   reverberation     = "1.1 s"
 }
 space "Corridors" {
-  length    = "80 m"
-  width     = "2.4 m"
-  height    = "2.7 m"
-  noise     = "62 dBA"
-  listeners = "standing"
+  length            = "80 m"
+  width             = "2.4 m"
+  height            = "3 m"
+  noise             = "62 dBA"
+  listeners         = "standing"
+  wanted_over_noise = "6 dB"
+  reverberation     = "0.8 s"
 }
 space "Yard" {
-  length   = "60 m"
-  width    = "35 m"
-  outdoors = true
-  noise    = "65 dBA"
+  length            = "60 m"
+  width             = "35 m"
+  outdoors          = true
+  noise             = "65 dBA"
+  listeners         = "standing"
+  wanted_over_noise = "6 dB"
 }
 space "Office" { height = "2.7 m" }
 reading "Upper floor first fix" {

@@ -52,6 +52,9 @@ loudspeaker_model "hall/wall-10" {
   note             = "invented"
   rated_power      = "10 W"
   taps_100V        = ["10 W", "6 W", "3 W"]
+  sensitivity      = "91 dB"
+  coverage         = "120 deg"
+  coverage_at      = "2 kHz"
   lowest_frequency = "110 Hz"
 }
 
@@ -60,6 +63,9 @@ loudspeaker_model "hall/ceiling-6" {
   note             = "invented"
   rated_power      = "6 W"
   taps_100V        = ["6 W", "3 W", "1.5 W"]
+  sensitivity      = "90 dB"
+  coverage         = "130 deg"
+  coverage_at      = "2 kHz"
   lowest_frequency = "130 Hz"
 }
 
@@ -111,15 +117,16 @@ line "Foyer" {
 }
 
 microphone "Committee" {
-  into      = "Rack"
-  input     = "Mic 1"
-  connector = "DIN 5" # carries the contact that silences the music
-  trigger   = "contact"
-  lead      = "4 m"
-  level     = "-54 dBV"
-  impedance = "200 ohm"
-  priority  = 1
-  stands_in = "Hall"
+  into            = "Rack"
+  input           = "Mic 1"
+  connector       = "DIN 5" # carries the contact that silences the music
+  trigger         = "contact"
+  lead            = "4 m"
+  level           = "-54 dBV"
+  impedance       = "200 ohm"
+  priority        = 1
+  stands_in       = "Hall"
+  talker_distance = "10 cm"
 }
 
 music "Player" {
@@ -133,24 +140,32 @@ music "Player" {
 }
 
 space "Hall" {
-  length = "17 m"
-  width  = "9 m"
-  height = "4.5 m"
-  noise  = "52 dBA"
+  length            = "17 m"
+  width             = "9 m"
+  height            = "4.5 m"
+  listeners         = "seated"
+  noise             = "52 dBA"
+  wanted_over_noise = "12 dB"
+  reverberation     = "1 s"
 }
 
 space "Foyer" {
-  length    = "11 m"
-  width     = "4 m"
-  height    = "2.7 m"
-  noise     = "55 dBA"
-  listeners = "standing"
+  length            = "11 m"
+  width             = "4 m"
+  height            = "2.7 m"
+  listeners         = "standing"
+  noise             = "55 dBA"
+  wanted_over_noise = "10 dB"
+  reverberation     = "0.7 s"
 }
 
 space "Kitchen" {
-  area   = "14 m2"
-  height = "2.7 m"
-  noise  = "60 dBA"
+  area              = "14 m2"
+  height            = "2.7 m"
+  listeners         = "standing"
+  noise             = "60 dBA"
+  wanted_over_noise = "10 dB"
+  reverberation     = "0.6 s"
 }
 
 safety {

@@ -81,6 +81,10 @@ line "North" {
     tap      = "7 1/2 W"
     spacing  = "45 ft"
     space    = "Dock"
+    position = ["23 ft", "0 ft", "20 ft"]  # Dock 1, over the doors: along, across, up
+    to       = ["259 ft", "0 ft", "20 ft"] # Dock 6
+    aim      = "90 deg"                    # across the dock
+    tilt     = "30 deg"
   }
   branch "Tee A" {
     leg = "6 ft 6 in" # Dock 6 to the tee
@@ -91,6 +95,10 @@ line "North" {
       leg      = "30 ft"
       spacing  = "${given.bay} ft"
       space    = "Racking"
+      position = ["16 ft", "0 ft", "24 ft"]
+      to       = ["456 ft", "0 ft", "24 ft"]
+      aim      = "90 deg" # across the racks and down
+      tilt     = "35 deg"
     }
   }
   branch "Tee B" { # the chain went on from Tee A
@@ -102,6 +110,10 @@ line "North" {
       leg      = "30 ft"
       spacing  = "${given.bay} ft"
       space    = "Racking"
+      position = ["16 ft", "131 ft", "24 ft"]
+      to       = ["456 ft", "131 ft", "24 ft"]
+      aim      = "270 deg"
+      tilt     = "35 deg"
     }
   }
 }
@@ -113,20 +125,25 @@ line "South" {
 }
 
 space "Racking" {
-  alike     = 2
-  length    = "472 ft"
-  width     = "131 ft"
-  height    = "29 ft 6 in"
-  noise     = "72 dBA"
-  listeners = "standing"
+  alike             = 2
+  length            = "472 ft"
+  width             = "131 ft"
+  height            = "29 ft 6 in"
+  noise             = "66 dBA"
+  listeners         = "standing"
+  wanted_over_noise = "10 dB"
+  reverberation     = { "125 Hz" = "1.6 s", "500 Hz" = "1 s", "2 kHz" = "0.8 s", "8 kHz" = "0.5 s" } # full racks absorb
 }
 
 space "Dock" {
-  alike     = 2
-  area      = "13000 sq ft"
-  height    = "29 ft 6 in"
-  noise     = "78 dBA"
-  listeners = "standing"
+  alike         = 2
+  length        = "282 ft"
+  width         = "46 ft"
+  height        = "29 ft 6 in"
+  noise         = "72 dBA"
+  listeners     = "standing"
+  wanted_level  = "84 dBA"
+  reverberation = { "125 Hz" = "1.6 s", "500 Hz" = "1.1 s", "2 kHz" = "0.9 s", "8 kHz" = "0.6 s" }
 }
 
 space "Shift office" { height = "8 ft 6 in" }

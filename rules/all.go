@@ -57,6 +57,14 @@ func Groups() []Group {
 			MountingFit,
 			BassProtection,
 		}},
+		{"Sound", []*check.Check{
+			SpeechLevel,
+			CoverageSpacing,
+			LevelSpread,
+			Intelligibility,
+			EchoArrival,
+			FeedbackMargin,
+		}},
 		{"Supply and surroundings", []*check.Check{
 			StandbyBattery,
 			MainsLoad,

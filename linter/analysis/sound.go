@@ -3,6 +3,7 @@ package analysis
 import (
 	"fmt"
 	"math"
+	"slices"
 	"sync"
 
 	"loudlint/linter/sound"
@@ -177,6 +178,17 @@ func (s *Sound) Ceiling(along float64) (quantity.Length, bool) {
 // ceilingMissing is what a space lacks that says no height.
 func (s *Sound) ceilingMissing() Missing {
 	return missing("height of the space", "space", &s.Space.Part, `height = "2.7 m"`)
+}
+
+// VolumeMissing is what keeps the volume of the space from being known.
+func (s *Sound) VolumeMissing() []Missing {
+	if _, _, ok := s.volume(); ok {
+		return nil
+	}
+	if _, known := s.Ceiling(0); known {
+		return s.Floor.Area.Missing
+	}
+	return MergeMissing(s.Floor.Area.Missing, []Missing{s.ceilingMissing()})
 }
 
 // volume is the volume of the space and the area of all that bounds it.
@@ -370,16 +382,11 @@ func (s *Sound) fromSurfaces() {
 		surfaces = append(surfaces, sound.Surface{AreaM2: float64(part.Area.V), Absorption: absorption})
 		f.From = append(f.From, schema.Place{Span: part.Header, Note: note})
 	}
-	volumeM3, _, ok := s.volume()
-	if !ok {
-		f.Missing = MergeMissing(f.Missing, s.Floor.Area.Missing)
-		if _, known := s.Ceiling(0); !known {
-			f.Missing = MergeMissing(f.Missing, []Missing{s.ceilingMissing()})
-		}
-	}
+	f.Missing = MergeMissing(f.Missing, s.VolumeMissing())
 	if !f.Known() {
 		return
 	}
+	volumeM3, _, _ := s.volume()
 	mean, areaM2 := sound.MeanAbsorption(surfaces)
 	middle := (mean[2] + mean[3] + mean[4]) / 3
 	name, formula := "Sabine", "0.161 × V / A"
@@ -400,4 +407,29 @@ func materialOf(name string) (sound.Material, bool) {
 		}
 	}
 	return sound.Material{}, false
+}
+
+// HearsSpeech tells whether somebody may want to understand speech in the space: not
+// where the job is for music alone, or only music reaches its loudspeakers.
+func (s *Sound) HearsSpeech() bool {
+	if s.system.Design.System.Duty.V == "music" {
+		return false
+	}
+	music := false
+	for _, src := range s.system.Sources {
+		for _, l := range src.Lines {
+			if !s.servedBy(l) {
+				continue
+			}
+			if src.Part.Announces() {
+				return true
+			}
+			music = true
+		}
+	}
+	return !music
+}
+
+func (s *Sound) servedBy(l *Line) bool {
+	return slices.ContainsFunc(s.Runs, func(r *Run) bool { return r.Line == l })
 }

@@ -19,29 +19,59 @@ type Coverage struct {
 	Part *schema.Loudspeaker
 	// Count is how many there are.
 	Count int
-	// Over is how high they hang over the ears, Diameter the circle that each covers.
+	// Over is how high they hang over the ears, Diameter the circle that each covers;
+	// +Inf from 180° on.
 	Over, Diameter Figure[quantity.Length]
-	// Columns along and Rows across are what the floor needs for circles that touch,
-	// Needed both multiplied. Overlapping is the number needed for circles without a
-	// gap between them, Middle for circles that reach the middle of the next.
-	Columns, Rows               int
-	Needed, Overlapping, Middle int
-	// Furthest is, where all of them say where they hang, how far the place furthest
-	// from any of them is, and Widest how far it may be by touching circles.
-	Furthest, Widest quantity.Length
-	// Placed tells that Furthest is known.
+	// Touching is the number that the floor needs for circles that touch, Overlapping
+	// for circles without a gap between them, Middle for circles that reach the middle
+	// of the next.
+	Touching, Overlapping, Middle int
+	// Furthest is how far the place furthest from any of them is; where they do not
+	// all say where they hang, in the best even grid of so many.
+	Furthest quantity.Length
+	// Placed tells that all of them say where they hang.
 	Placed bool
+
+	length, width float64 // of the floor
 }
 
 // Known tells that the geometry is known.
 func (c *Coverage) Known() bool { return len(c.Missing) == 0 }
 
-// Even tells that touching circles would cover the floor with what there is.
-func (c *Coverage) Even() bool {
-	if c.Placed {
-		return quantity.AtMost(c.Furthest, c.Widest)
+// Need is how many loudspeakers the floor needs when neighbours may be so far apart,
+// as a share of the circle's diameter: columns along and rows across.
+func (c *Coverage) Need(share float64) (columns, rows int) {
+	spacing := share * float64(c.Diameter.Value)
+	switch {
+	case math.IsInf(spacing, 1):
+		return 1, 1
+	case !(spacing > 0): // it hangs no higher than the ears
+		return math.MaxInt16, math.MaxInt16
 	}
-	return c.Count >= c.Needed
+	return sound.Needed(c.length, c.width, spacing, sound.Square)
+}
+
+// Even tells that no place is further from the nearest of them than half the
+// diagonal of a square grid whose spacing is that share of the circle's diameter.
+func (c *Coverage) Even(share float64) bool {
+	columns, rows := c.Need(share)
+	return c.Count >= columns*rows && !c.Placed || quantity.AtMost(float64(c.Furthest), share*float64(c.Diameter.Value)/math.Sqrt2)
+}
+
+// AngleFor is the coverage angle with which as many as there are would do.
+func (c *Coverage) AngleFor(share float64) quantity.Angle {
+	radius := float64(c.Furthest) / share / math.Sqrt2
+	return quantity.Angle(math.Ceil(2 * math.Atan(radius/float64(c.Over.Value)) * 180 / math.Pi))
+}
+
+// halfDiagonal is half the diagonal of a cell in the best even grid of n over a
+// rectangle.
+func halfDiagonal(length, width float64, n int) float64 {
+	best := math.Inf(1)
+	for rows := 1; rows <= n; rows++ {
+		best = min(best, math.Hypot(length/float64(n/rows), width/float64(rows))/2)
+	}
+	return best
 }
 
 // Coverage works out the circles of the ceiling loudspeakers; nil where the space
@@ -77,31 +107,23 @@ func (s *Sound) Coverage() *Coverage {
 		if c.Part == nil || diameter < least-1e-9 {
 			least, c.Part = diameter, r.Part
 			c.Over = Figure[quantity.Length]{Value: over, Sum: fmt.Sprintf("%s − %s = %s", height, ears, over), From: s.hangsFrom(r.Part)}
-			c.Diameter = Figure[quantity.Length]{Value: quantity.Length(diameter), From: []schema.Place{{Span: r.Part.Coverage.Span, Note: "coverage angle"}},
-				Sum: fmt.Sprintf("2 × %s × tan(%s / 2) = %s", over, angle, quantity.Length(diameter))}
+			c.Diameter = Figure[quantity.Length]{Value: quantity.Length(diameter), From: []schema.Place{{Span: r.Part.Coverage.Span, Note: "coverage angle"}}}
+			if !math.IsInf(diameter, 1) {
+				c.Diameter.Sum = fmt.Sprintf("2 × %s × tan(%s / 2) = %s", over, angle, quantity.Length(diameter))
+			}
 		}
 	}
 	c.Count /= s.Space.Count()
 	if !c.Known() {
 		return c
 	}
-	length, width := float64(s.Floor.Length), float64(s.Floor.Width)
-	need := func(density sound.Density) (columns, rows int) {
-		spacing := sound.SpacingMetres(least, density, sound.Square)
-		if math.IsInf(spacing, 1) {
-			return 1, 1
-		}
-		if !(spacing > 0) {
-			return math.MaxInt16, math.MaxInt16 // it hangs no higher than the ears
-		}
-		return sound.Needed(length, width, spacing, sound.Square)
+	c.length, c.width = float64(s.Floor.Length), float64(s.Floor.Width)
+	need := func(density sound.Density) int {
+		columns, rows := c.Need(sound.SpacingMetres(1, density, sound.Square))
+		return columns * rows
 	}
-	c.Columns, c.Rows = need(sound.EdgeToEdge)
-	c.Needed = c.Columns * c.Rows
-	columns, rows := need(sound.MinimumOverlap)
-	c.Overlapping = columns * rows
-	columns, rows = need(sound.CentreToCentre)
-	c.Middle = columns * rows
+	c.Touching, c.Overlapping, c.Middle = need(sound.EdgeToEdge), need(sound.MinimumOverlap), need(sound.CentreToCentre)
+	c.Furthest = quantity.Length(halfDiagonal(c.length, c.width, max(1, c.Count)))
 	c.furthest(s, runs, least)
 	return c
 }
@@ -132,7 +154,7 @@ func (c *Coverage) furthest(s *Sound, runs []*Run, diameter float64) {
 		}
 		far = max(far, nearest)
 	}
-	c.Placed, c.Furthest, c.Widest = true, quantity.Length(far), quantity.Length(diameter/math.Sqrt2)
+	c.Placed, c.Furthest = true, quantity.Length(far)
 }
 
 // hangs is the height at which a ceiling loudspeaker hangs; under a ceiling that
@@ -252,4 +274,21 @@ func (r *Run) onAxis() Figure[quantity.SoundPressureLevel] {
 		f.Sum = fmt.Sprintf("10 lg %s = %s re 1 W", quantity.Significant(watts, 3), quantity.Gain(10*math.Log10(watts)))
 	}
 	return f
+}
+
+// DifferenceWith is the difference between the loudest and the softest of a class
+// when blocks are on other taps; 0 where it cannot be told.
+func (s *Sound) DifferenceWith(class string, change Instead) quantity.Gain {
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, r := range s.Runs {
+		if r.Part.Class.V != class || r.Tap.Off || !r.Each.Known() {
+			continue
+		}
+		level := float64(r.onAxis().Value)
+		if with := change[r.Part]; with != nil && with.Tap.V > 0 && r.Part.Tap.V > 0 {
+			level += 10 * math.Log10(float64(with.Tap.V/r.Part.Tap.V))
+		}
+		low, high = min(low, level), max(high, level)
+	}
+	return quantity.Gain(max(0, high-low))
 }

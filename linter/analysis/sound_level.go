@@ -382,7 +382,7 @@ func (l *Levels) sources(s *Sound) []schema.Place {
 
 // Late is what may be heard as an echo in a space.
 type Late struct {
-	// Share of the listeners who hear one.
+	// Share of the listeners who hear one, to a whole per cent.
 	Share quantity.Percent
 	// At is the place where it is worst, Speaker what comes late there, First what
 	// comes first.
@@ -442,7 +442,7 @@ func (s *Sound) Late(afterSeconds, withinDB float64) (worst Late, ok bool) {
 			worst = found[i]
 		}
 	}
-	worst.Share = quantity.Percent(100 * float64(count) / float64(len(listeners)))
+	worst.Share = quantity.Percent(math.Round(100 * float64(count) / float64(len(listeners))))
 	return worst, true
 }
 

@@ -19,7 +19,7 @@ type Speech struct {
 	// STI is the speech transmission index at each of Listeners.
 	STI       []float64
 	Listeners []sound.Vector
-	// Mean, Fifth and Least are of those.
+	// Mean, Fifth and Least are of those, to two digits, as the standard reports them.
 	Mean, Fifth, Least float64
 	// Doubts say why the diffuse field that the reverberation is worked out of is
 	// doubtful here.
@@ -45,17 +45,17 @@ const clearAbove = 15
 func (s *Sound) transmission() *Speech { return s.transmissionWith(s.decay) }
 
 func (s *Sound) transmissionWith(decay sound.Bands) *Speech {
-	t := &Speech{Missing: MergeMissing(s.Purpose(), s.Levels().Missing, s.Reverberation.Missing)}
-	if _, _, ok := s.volume(); !ok && !s.Open() {
-		t.Missing = MergeMissing(t.Missing, s.Floor.Area.Missing)
-		if _, known := s.Ceiling(0); !known {
-			t.Missing = MergeMissing(t.Missing, []Missing{s.ceilingMissing()})
-		}
+	t := &Speech{Missing: s.Purpose()}
+	if len(t.Missing) > 0 { // what is wanted is asked first, the rest after it
+		return t
 	}
-	if s.Open() {
-		what := "way to work out speech intelligibility in the open"
+	t.Missing = MergeMissing(s.Levels().Missing, s.Reverberation.Missing)
+	if !s.Open() {
+		t.Missing = MergeMissing(t.Missing, s.VolumeMissing())
+	} else {
+		what := "measured speech intelligibility (in the open no diffuse field builds up to work it out of)"
 		if s.Space.PartlyOpen.V {
-			what = "way to work out speech intelligibility where a side is open"
+			what = "measured speech intelligibility (with a side open no diffuse field builds up to work it out of)"
 		}
 		t.Missing = MergeMissing(t.Missing, []Missing{missing(what, "space", &s.Space.Part, "")})
 	}
@@ -64,7 +64,15 @@ func (s *Sound) transmissionWith(decay sound.Bands) *Speech {
 		return t
 	}
 	t.Assumed = l.Assumed
+	space := l.space
+	room := *l.space.Room
+	room.Reverberation = decay
+	space.Room = &room
+	t.Listeners = thin(l.Survey.Listeners, thinned)
 	full := l.Survey.Level.Mean
+	if decay != s.decay { // both copied or both scaled: a change that is tried
+		full = meanLevel(sound.NewModel(space, l.heard).Field(t.Listeners, s.system.do))
+	}
 	available := full - float64(SpeechBelowFull)
 	level := min(available, max(float64(s.Wanted.Value), float64(s.Noise.Value)+clearAbove))
 	heard := make([]sound.Loudspeaker, len(l.heard))
@@ -72,22 +80,28 @@ func (s *Sound) transmissionWith(decay sound.Bands) *Speech {
 		heard[i] = l.heard[i]
 		heard[i].OnAxisDB = heard[i].OnAxisDB.Shift(level - full)
 	}
-	space := l.space
-	room := *l.space.Room
-	room.Reverberation = decay
-	space.Room = &room
 	t.model = sound.NewModel(space, heard)
-	t.Listeners = thin(l.Survey.Listeners, thinned)
 	t.STI = make([]float64, len(t.Listeners))
 	s.system.do(len(t.Listeners), func(i int) { t.STI[i] = t.model.Transmission(t.Listeners[i]).STI })
 	found := sound.Describe(t.STI)
-	t.Mean, t.Fifth, t.Least = found.Mean, found.Fifth, found.Least
+	t.Mean, t.Fifth, t.Least = hundredth(found.Mean), hundredth(found.Fifth), hundredth(found.Least)
 	t.Level = Figure[quantity.SoundLevel]{Value: quantity.SoundLevel(math.Round(10*level) / 10), From: l.From}
 	t.Level.Sum = fmt.Sprintf("the louder of %s (wanted) and noise %s + %d dB, at most the %s there is = %s", s.Wanted.Value, s.Noise.Value, clearAbove,
 		quantity.SoundLevel(math.Round(10*available)/10), t.Level.Value)
 	t.doubts(s, &room)
 	t.articulation(l, &room)
 	return t
+}
+
+func hundredth(sti float64) float64 { return math.Round(100*sti) / 100 }
+
+// meanLevel is the mean A-weighted level over listeners.
+func meanLevel(heard []sound.Heard) float64 {
+	sum := 0.0
+	for i := range heard {
+		sum += heard[i].Total().DBA()
+	}
+	return sum / float64(len(heard))
 }
 
 // doubts words what is doubtful about the diffuse field.

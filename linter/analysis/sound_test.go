@@ -66,8 +66,8 @@ func TestOneCeilingLoudspeaker(t *testing.T) {
 	room := soundOf(t, s, "Room")
 	c := room.Coverage()
 	within(t, "diameter", float64(c.Diameter.Value), 4, 1e-9)
-	if c.Columns != 3 || c.Rows != 2 || c.Needed != 6 || c.Overlapping != 15 || c.Even() {
-		t.Errorf("needed: %d × %d, %d, %d", c.Columns, c.Rows, c.Needed, c.Overlapping)
+	if columns, rows := c.Need(1); columns != 3 || rows != 2 || c.Touching != 6 || c.Overlapping != 15 || c.Even(1) {
+		t.Errorf("needed: %d × %d, %d, %d", columns, rows, c.Touching, c.Overlapping)
 	}
 	l := room.Levels()
 	if !l.Known() || !l.DirectOnly || !l.Placed {

@@ -166,13 +166,14 @@ func (p *page) forms(g *gap) {
 		if form != "" {
 			p.say("e.g.")
 			p.whole(Plain, oneLine(form))
+			p.say("in")
+		} else if label == "write" { // nothing that could be written would tell
+			label = "for"
 		}
 		all := where[form]
 		for i, m := range all[:min(len(all), most)] {
 			if i > 0 {
 				p.join(",")
-			} else {
-				p.say("in")
 			}
 			p.say(partOf(m))
 			if !m.Where.IsZero() {

@@ -1,0 +1,30 @@
+# 3.2 m over the floor and 2 m over the ears, 90°: circles of exactly 4 m, and a floor
+# that is exactly three by two of them.
+system "Job" {
+  duty     = "announcements"
+  polarity = "brown to terminal 1, everywhere"
+}
+amplifier "Rack" { rated_power = "240 W" }
+line "Room" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 2.5 mm2"
+  home_run  = "10 m"
+  loudspeaker "R" {
+    kind        = "ceiling"
+    rated_power = "6 W"
+    taps_100V   = ["6 W", "3 W", "1.5 W", "0.75 W"]
+    sensitivity = "90 dB"
+    coverage    = "90 deg"
+    tap         = "3 W"
+    quantity    = 6 # expect pass: and the floor is covered && circle of 4 m
+    spacing     = "4 m"
+    space       = "Room"
+  }
+}
+space "Room" {
+  length    = "12 m"
+  width     = "8 m"
+  height    = "3.2 m"
+  listeners = "seated"
+}
