@@ -26,6 +26,7 @@ source is known.
 
 Limits and severities are set for a job by ` + "`criteria`" + `, in the design or in a file that it uses. ` + "`severity`" + ` there is
 ` + "`\"error\"`, `\"warning\"`, `\"note\"` or `\"off\"`" + ` and holds for all findings of the check.
+Checks of your own are criterions: what they can compare is in [linter/criterion/README.md](../linter/criterion/README.md).
 
 What a check says replaces neither local codes nor licensed practice.
 `)

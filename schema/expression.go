@@ -355,7 +355,18 @@ func filled(span source.Span, all ...*Expression) string {
 			if !s.Given {
 				continue
 			}
-			b.Write(span.File.Text[at:s.Span.Start])
+			text := span.File.Text
+			if from, to := s.Span.Start-2, s.Span.End+1; len(e.Steps) == 1 && from >= span.Start && to <= span.End && string(text[from:from+2]) == "${" && text[to-1] == '}' {
+				b.Write(text[at:from]) // alone in a text: it becomes a part of it
+				written := literal(s.Text)
+				if s.Kind == StepNumber {
+					written = literal(strconv.FormatFloat(s.Number, 'f', -1, 64))
+				}
+				b.WriteString(written[1 : len(written)-1])
+				at = to
+				continue
+			}
+			b.Write(text[at:s.Span.Start])
 			switch s.Kind {
 			case StepNumber:
 				b.WriteString(strconv.FormatFloat(s.Number, 'f', -1, 64))

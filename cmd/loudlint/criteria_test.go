@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"loudlint/linter"
+	"loudlint/linter/check"
+	"loudlint/linter/criterion"
 	"loudlint/linter/textout"
 	"loudlint/rules"
 	"loudlint/schema"
@@ -63,6 +65,42 @@ func TestSavedCriteriaAreInForce(t *testing.T) {
 					t.Errorf("%s: %s of %s is %v, not %v", name, p.Name, w.Check.ID, have, was)
 				}
 			}
+		}
+	}
+}
+
+// TestConsultantCriteria holds every example against the specification that is
+// shown: each of its ten criterions has to judge something there.
+func TestConsultantCriteria(t *testing.T) {
+	t.Parallel()
+	held, problems, err := schema.LoadCriteria([]string{"../../examples/consultant_criteria.pa.hcl"}, schema.Options{})
+	if err != nil || len(problems) > 0 {
+		t.Fatal(err, problems)
+	}
+	if len(held.Criterions) != 10 {
+		t.Errorf("%d criterions", len(held.Criterions))
+	}
+	var paths []string
+	for _, name := range []string{"ferry_terminal", "hotel", "school", "village_hall", "warehouse_us", "first_steps"} {
+		paths = append(paths, "../../examples/"+name+schema.Ending)
+	}
+	answers := map[string]map[check.Verdict]int{}
+	for _, d := range linter.Check(paths, linter.Options{Checks: rules.All(), Specification: held}).Designs {
+		if !d.Understood() {
+			t.Fatal(d.Name, d.Err, d.Problems)
+		}
+		for _, o := range d.Outcomes {
+			if answers[o.Check.ID] == nil {
+				answers[o.Check.ID] = map[check.Verdict]int{}
+			}
+			answers[o.Check.ID][o.Verdict]++
+		}
+	}
+	for _, c := range held.Criterions {
+		n := answers[criterion.ID(c.Name)]
+		t.Logf("%s: %d pass, %d fail, %d open", c.Name, n[check.Pass], n[check.Fail], n[check.Open])
+		if n[check.Pass]+n[check.Fail] == 0 {
+			t.Errorf("%q judges nothing", c.Name)
 		}
 	}
 }

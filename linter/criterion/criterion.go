@@ -270,7 +270,7 @@ func (a *asked[T]) shown(p *program, v value) string {
 	case p.result.kind == Truth:
 		return strconv.FormatBool(v.truth)
 	}
-	digits := 3
+	digits := 4
 	for ; digits < 9; digits++ {
 		text := quantity.Significant(v.number, digits)
 		if !slices.ContainsFunc(a.numbers, func(n float64) bool {
@@ -354,11 +354,15 @@ func (p *program) filled(last int, left []value) string {
 	at := whole.Start
 	for i := p.steps[last].First; i <= last; i++ {
 		s := &p.steps[i]
-		if s.Kind != schema.StepFigure || s.kind != Number {
+		if s.Kind != schema.StepFigure && !s.Given || s.kind != Number {
 			continue
 		}
 		b.Write(whole.File.Text[at:s.Span.Start])
-		b.WriteString(strings.TrimSpace(quantity.Significant(left[i].number, 4) + " " + s.unit.symbol()))
+		symbol := ""
+		if s.unit != (unit{}) {
+			symbol = " " + s.unit.symbol()
+		}
+		b.WriteString(quantity.Significant(left[i].number, 4) + symbol)
 		at = s.Span.End
 	}
 	b.Write(whole.File.Text[at:whole.End])

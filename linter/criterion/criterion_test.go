@@ -325,7 +325,7 @@ func TestMessages(t *testing.T) {
 		`"${name}: ${load_w / loudspeakers} W each of ${loudspeakers}"`: `North: 7.2 W each of 5.`,
 		`"${load_w > 30 ? "far" : "little"} too much!"`:                 `far too much!`,
 		`"Monitored: ${monitored}; ${constant_voltage}."`:               `Monitored: (not known); true.`,
-		`"${drop_percent * 1000} %"`:                                    `293 %.`,
+		`"${drop_percent * 1000} %"`:                                    `292.9 %.`,
 	} {
 		more := ""
 		if message != "" {
