@@ -16,7 +16,7 @@ var CableCurrent = &check.Check{
 	Summary: "A cable carries more current at full output than its conductors may for long.",
 	Why: "A conductor that carries too much gets hot enough to harm its insulation, and behind that is fire. At 100 V or 70 V the currents are small; " +
 		"at 4 or 8 ohm a few hundred watts are many amperes, and thin cable is what lies about on site.",
-	How: "Solves the line at full output and takes the highest current in any leg of each cable. It may be what the data sheet of the cable says, else what a table says " +
+	How: "Solves the line at full output and takes the highest current in any leg of each cable, on a ring fed from both ends, with a reverse return in either conductor. It may be what the data sheet of the cable says, else what a table says " +
 		"for its size: IEC 60364-5-52 and BS 7671 for mm², the National Electrical Code for gauges. Above 30 °C conductors of a stated temperature may carry less. " +
 		"Where not every leg is known, each cable is taken to carry what the whole line takes. Past it is a warning, since speech and music on average take far less than full output; far past it is an error.",
 	Basis: "data sheet of the cable, else IEC 60364-5-52 Table B.52.2 (method C, two loaded, copper, PVC), BS 7671 Tables 4D2A and 4F3A below 1.5 mm², " +

@@ -380,6 +380,10 @@ func remedies(a *check.Answer, m *analysis.Measured) {
 	if !m.Part.AmplifierDisconnected.Set() && float64(m.Shown()) < predicted {
 		a.Remedy(check.Advice, "Take the amplifier off the line and measure again, if it was still connected: its output pulls the reading down.")
 	}
+	if m.Line.Ring() {
+		a.Remedy(check.Computed, fmt.Sprintf("Part the two ends of the ring at the amplifier, open it in the middle and measure each half, until the part is found that differs; the whole of %s should read %s.", m.Where, m.Impedance.Value))
+		return
+	}
 	a.Remedy(check.Computed, fmt.Sprintf("Open the line in the middle and measure each half, until the part is found that differs; the whole of %s should read %s.", m.Where, m.Impedance.Value))
 }
 
@@ -470,7 +474,11 @@ func causesHigh(m *analysis.Measured, shown float64, inBand func(float64) bool) 
 	sees := m.Implies(m.Shown())
 	lacks := m.Load - sees
 	k, ok := commonKind(m)
-	if ok && !quantity.AtLeast(float64(sees), 0.5*float64(k.Each)) {
+	switch {
+	case !ok || quantity.AtLeast(float64(sees), 0.5*float64(k.Each)):
+	case m.Line.Ring():
+		all = append(all, cause{"a ring of which both ends are open", "Look for broken conductors or loose terminals near the meter and at the amplifier: one break alone does not show on a ring, and hardly one loudspeaker is seen."})
+	default:
 		all = append(all, cause{"a line that is open before its first loudspeaker", "Look for a broken conductor or a loose terminal near the meter: hardly one loudspeaker is seen."})
 	}
 	if name, found := m.BreakAfter(sees); found {

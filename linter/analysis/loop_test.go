@@ -282,3 +282,33 @@ func TestTrebleOfLoops(t *testing.T) {
 		t.Error("no number of lines is found")
 	}
 }
+
+// A ring written from its other end is the same ring, and a run written singly the same as with a quantity.
+func TestLoopsWrittenOtherwise(t *testing.T) {
+	t.Parallel()
+	taps := []int{6, 30, 12, 60, 20}
+	single := func(order []int, home int, legs []int, more string) *analysis.Line {
+		var devices strings.Builder
+		for i, k := range order {
+			fmt.Fprintf(&devices, "loudspeaker \"H%d\" {\n  leg = \"%d m\"\n  tap = \"%d W\"\n}\n", k, legs[i], taps[k])
+		}
+		return line(t, worked(t, looped(fmt.Sprintf("home_run = \"%d m\"\n%s", home, more), devices.String())), "Ring")
+	}
+	a := single([]int{0, 1, 2, 3, 4}, 10, []int{0, 20, 30, 40, 50}, `ring_leg = "60 m"`)
+	b := single([]int{4, 3, 2, 1, 0}, 60, []int{0, 50, 40, 30, 20}, `ring_leg = "10 m"`)
+	if a.Loss.Worst != b.Loss.Worst {
+		t.Errorf("worst is %s, from the other end %s", a.Loss.Worst, b.Loss.Worst)
+	}
+	within(t, "drop", float64(a.Loss.Drop.Value), float64(b.Loss.Drop.Value), 1e-9)
+	within(t, "heat", float64(a.Loss.CablePower), float64(b.Loss.CablePower), 1e-9)
+	if len(a.Loss.Cables) != 1 || a.Loss.Cables[0] != b.Loss.Round[0] || a.Loss.Round[0] != b.Loss.Cables[0] {
+		t.Errorf("ways %+v and %+v, from the other end %+v and %+v", a.Loss.Cables, a.Loss.Round, b.Loss.Cables, b.Loss.Round)
+	}
+	for _, loop := range []string{`ring_leg = "60 m"`, "ring_leg = \"60 m\"\nreturn = \"reverse\""} {
+		taps = []int{10, 10, 10, 10}
+		singly := single([]int{0, 1, 2, 3}, 10, []int{0, 7, 7, 7}, loop)
+		run := line(t, worked(t, looped("home_run = \"10 m\"\n"+loop, "loudspeaker \"H\" {\n  quantity = 4\n  spacing = \"7 m\"\n  tap = \"10 W\"\n}")), "Ring")
+		within(t, "drop of "+loop, float64(run.Loss.Drop.Value), float64(singly.Loss.Drop.Value), 1e-12)
+		within(t, "heat of "+loop, float64(run.Loss.CablePower), float64(singly.Loss.CablePower), 1e-12)
+	}
+}

@@ -107,7 +107,7 @@ func lineRemarks(l *analysis.Line) Cell {
 	if l.Loss.Lumped {
 		lumped = "only the total length is stated"
 	}
-	if l.Part.RingLeg.Set() {
+	if l.Ring() {
 		ring = "ring"
 	}
 	if l.Part.Return.V == "reverse" {

@@ -15,9 +15,16 @@ line "Ring" {
 }
 reading "Opened in the middle" {
   line = "Ring"
-  impedance = "200 ohm" # expect fail warning: beyond "H 5", round the ring, at 1 kHz
+  impedance = "200 ohm" # expect fail warning: beyond "H 5", round the ring, at 1 kHz && remedy (computed) Part the two ends of the ring at the amplifier, open it in the middle and measure each half
   frequency = "1 kHz"
   instrument = "impedance meter"
   amplifier_disconnected = true
   beyond = "H 5"
+}
+reading "Not connected" {
+  line = "Ring"
+  impedance = "40 kohm" # expect fail warning: a ring of which both ends are open
+  frequency = "1 kHz"
+  instrument = "impedance meter"
+  amplifier_disconnected = true
 }
