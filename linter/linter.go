@@ -48,6 +48,8 @@ type Judged struct {
 
 	Design *schema.Design
 	System *analysis.System
+	// Held is the specification it was held against; nil when there was none.
+	Held *schema.Specification
 	// Own are the checks made of criterions, which are asked after those of the
 	// result.
 	Own      []*check.Check
@@ -113,7 +115,7 @@ func Judge(design *schema.Design, options Options) *Judged {
 		j.Design = nil
 		return j
 	}
-	j.Own = own
+	j.Held, j.Own = options.Specification, own
 	j.InForce = inForce(plan)
 	j.System = analysis.Analyse(design, options.Workers)
 	runs := make([]*check.Run, 0, len(plan))

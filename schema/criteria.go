@@ -17,6 +17,8 @@ import (
 // Specification is what files ask of designs that do not name them: limits, and
 // checks of somebody's own.
 type Specification struct {
+	// Named are the files that were named, in that order.
+	Named []*source.File
 	// Files are all files read, used ones too.
 	Files      []*source.File
 	Criteria   []*Criteria  // of two settings the later one counts
@@ -42,6 +44,7 @@ func LoadCriteria(names []string, options Options) (*Specification, []Problem, e
 		one, more := ReadCriteria(file, options)
 		problems = append(problems, more...)
 		if one != nil {
+			all.Named = append(all.Named, file)
 			all.Files = append(all.Files, one.Files...)
 			all.Criteria = append(all.Criteria, one.Criteria...)
 			all.Criterions = LayCriterions(all.Criterions, one.Criterions)
@@ -61,7 +64,7 @@ func ReadCriteria(file *source.File, options Options) (*Specification, []Problem
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	return &Specification{Files: design.Files, Criteria: design.Criteria, Criterions: design.Criterions}, nil
+	return &Specification{Named: []*source.File{file}, Files: design.Files, Criteria: design.Criteria, Criterions: design.Criterions}, nil
 }
 
 // LayCriterions lays criterions over others: one takes the place of a weaker one

@@ -100,6 +100,9 @@ func (c *comparing) run(arguments []string, p *Process) int {
 		return statusNotUnderstood
 	}
 	both := &linter.Result{Checks: options.Checks, Designs: []*linter.Judged{judgeAt(older, c.from, options), judgeAt(newer, c.to, options)}}
+	if err := knownCriterions(c.only, both); err != nil {
+		return p.misunderstood(err, "criteria")
+	}
 	if !both.Understood() {
 		p.sayProblems(both)
 		return p.failed(fmt.Errorf("nothing was compared: %s", notJudged(both, nameAt(older, c.from), nameAt(newer, c.to))))

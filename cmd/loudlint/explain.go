@@ -4,9 +4,11 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	"loudlint/cmd/loudlint/internal/cli"
 	"loudlint/linter/check"
+	"loudlint/linter/criterion"
 	"loudlint/linter/textout"
 	"loudlint/rules"
 )
@@ -47,6 +49,9 @@ func checksNamed(ids []string) ([]*check.Check, error) {
 	var checks []*check.Check
 	for _, id := range ids {
 		at := slices.Index(known, id)
+		if strings.HasPrefix(id, criterion.Prefix) {
+			return nil, &cli.CallError{Found: fmt.Sprintf("%s is a criterion of a design.", id), Hint: fmt.Sprintf("loudlint criteria --only %s DESIGN shows it.", id)}
+		}
 		if at < 0 {
 			return nil, cli.Unknown(fmt.Sprintf("There is no check %q.", id), id, known)
 		}

@@ -66,6 +66,9 @@ func (c *recording) run(arguments []string, p *Process) int {
 		return p.failed(err)
 	}
 	result := linter.Check(paths, options)
+	if err := knownCriterions(c.only, result); err != nil {
+		return p.misunderstood(err, "criteria")
+	}
 	if !result.Understood() {
 		p.sayProblems(result)
 		return p.failed(errors.New("nothing was recorded: not every design could be judged"))

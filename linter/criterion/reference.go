@@ -66,6 +66,7 @@ lower case with hyphens, here ` + "`criterion:far-end`" + `: ` + "`--only`" + `,
 
 - Names of numbers end in their unit, and a bare number beside one is in that unit. With its unit in quotes a figure may be
   in any unit of its kind: ` + "`cable_m <= \"400 ft\"`" + `.
+- Results show a figure in the unit of its name, also where the job prints in US units.
 - Watts cannot be compared with ohms. Products are followed: ` + "`voltage_v * voltage_v / impedance_ohm <= \"60 W\"`" + ` is right. Per cent
   count as plain numbers in a product; two levels have a difference, in dB, and no sum.
 - ` + "`+ - * /`" + `, ` + "`< <= > >= == !=`" + `, ` + "`&&`" + ` (and), ` + "`||`" + ` (or), ` + "`!`" + ` (not), ` + "`condition ? one : other`" + `, ` + "`min`" + `, ` + "`max`" + `, ` + "`abs`" + ` and

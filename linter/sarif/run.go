@@ -2,6 +2,7 @@ package sarif
 
 import (
 	"path"
+	"slices"
 	"strings"
 
 	"loudlint/linter"
@@ -65,6 +66,9 @@ func writeRun(out *stream, j *linter.Judged, rules *rules, t Tool) {
 
 // filesOf lists the files of a design, or those in which problems were found.
 func filesOf(j *linter.Judged) []*source.File {
+	if j.Design != nil && j.Held != nil {
+		return slices.Concat(j.Design.Files, j.Held.Files)
+	}
 	if j.Design != nil {
 		return j.Design.Files
 	}

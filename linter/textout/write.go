@@ -65,6 +65,13 @@ func (p *page) title(d *linter.Judged) {
 		if n := len(d.Design.Files); n > 1 {
 			marks = append(marks, count(n, "file"))
 		}
+		if d.Held != nil {
+			var names []string
+			for _, f := range d.Held.Named {
+				names = append(names, f.Name)
+			}
+			marks = append(marks, "held against "+strings.Join(names, " and "))
+		}
 		if len(marks) > 0 {
 			p.say(strings.Join(marks, ", "))
 			p.sentence()
