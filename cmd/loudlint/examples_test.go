@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"os"
 	"path/filepath"
 	"strings"
@@ -46,5 +47,21 @@ func TestExamples(t *testing.T) {
 				t.Errorf("%s (-want +got; go test ./cmd/loudlint -update writes it):\n%s", golden, diff)
 			}
 		})
+	}
+}
+
+// TestReadmeShowsTheTable: the table in the README is the one in the examples.
+func TestReadmeShowsTheTable(t *testing.T) {
+	t.Parallel()
+	readme, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	table, err := os.ReadFile("../../examples/foyer_loudspeakers.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Contains(readme, append([]byte("```csv\n"), append(table, []byte("```\n")...)...)) {
+		t.Error("README.md shows another table than examples/foyer_loudspeakers.csv")
 	}
 }

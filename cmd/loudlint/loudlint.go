@@ -76,6 +76,7 @@ func programOf(p *Process) *cli.Program {
 		figuresCommand(p),
 		modelsCommand(p),
 		scheduleCommand(p),
+		importCommand(p),
 		completionCommand(p, program),
 		versionCommand(p),
 		helpCommand(p, program),

@@ -15,9 +15,9 @@ import (
 	"loudlint/linter/textout"
 )
 
-// notesMark stands in the first column above the notes of a sheet: what is below
+// NotesMark stands in the first column above the notes of a sheet: what is below
 // belongs to no row.
-const notesMark = "Notes"
+const NotesMark = "Notes"
 
 // Sizes of paper as spreadsheets number them.
 const (
@@ -296,7 +296,7 @@ func (l look) style() *excelize.Style {
 // notes writes what is to be said below the table, and whose table it is.
 func (b *book) notes(name string, t *schedule.Table) error {
 	row := len(t.Rows) + 3
-	lines := append([]string{notesMark}, t.Notes...)
+	lines := append([]string{NotesMark}, t.Notes...)
 	if about := about(t.Head); about != "" {
 		lines = append(lines, about)
 	}
