@@ -354,7 +354,8 @@ func (p *program) filled(last int, left []value) string {
 	at := whole.Start
 	for i := p.steps[last].First; i <= last; i++ {
 		s := &p.steps[i]
-		if s.Kind != schema.StepFigure && !s.Given || s.kind != Number {
+		amount := s.Kind == schema.StepNumber && s.Text != "" // it stands in quotes
+		if s.Kind != schema.StepFigure && !s.Given && !amount || s.kind != Number {
 			continue
 		}
 		b.Write(whole.File.Text[at:s.Span.Start])

@@ -110,7 +110,7 @@ func spaceFigures() []figure[*schema.Space] {
 			}
 			return f
 		}),
-		flag("outdoors", "whether it is open to the sky", lack{"whether the space is outdoors", `outdoors = false`}, func(s space) (schema.Value[bool], *schema.Part, string) { return s.Outdoors, &s.Part, "space" }),
+		fact("outdoors", "whether it is open to the sky; not, where the design does not say so", func(_ *analysis.System, s space) (bool, []analysis.Missing) { return s.Outdoors.V, nil }),
 		count("loudspeakers", "the loudspeakers that serve it", func(s *analysis.System, p space) int { _, n := s.Shares(p); return n }),
 		count("lines", "the lines whose loudspeakers serve it", func(s *analysis.System, p space) int {
 			shares, _ := s.Shares(p)

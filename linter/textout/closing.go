@@ -1,6 +1,7 @@
 package textout
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -74,10 +75,10 @@ func (p *page) system(r *linter.Result) {
 }
 
 func (p *page) answers(r *linter.Result, all tally) {
-	asked := map[*check.Check]bool{}
+	asked := map[string]bool{}
 	for _, d := range r.Designs {
 		for i := range d.Outcomes {
-			asked[d.Outcomes[i].Check] = true
+			asked[d.Outcomes[i].Check.ID] = true
 		}
 	}
 	if all.answers() == 0 {
@@ -88,40 +89,61 @@ func (p *page) answers(r *linter.Result, all tally) {
 	p.row("answers")
 }
 
-// off names the checks that were not asked because they are turned off, and
-// where, when not everywhere.
+// off names the checks that were not asked because they are turned off, where,
+// when not everywhere, and what criteria turned them off.
 func (p *page) off(r *linter.Result) {
 	var judged int
-	var checks []*check.Check
-	in := map[*check.Check][]string{}
+	var ids []string
+	in, by := map[string][]string{}, map[string][]string{}
 	for _, d := range r.Designs {
 		if !d.Understood() {
 			continue
 		}
 		judged++
 		for _, c := range d.Off {
-			if in[c] == nil {
-				checks = append(checks, c)
+			if in[c.ID] == nil {
+				ids = append(ids, c.ID)
 			}
-			in[c] = append(in[c], d.Name)
+			in[c.ID] = append(in[c.ID], d.Name)
+		}
+		for i := range d.InForce {
+			f := &d.InForce[i]
+			if !f.Off || f.Origin.IsZero() {
+				continue
+			}
+			if set := check.SetAt(f.Origin); !slices.Contains(by[f.Check.ID], set) {
+				by[f.Check.ID] = append(by[f.Check.ID], set)
+			}
 		}
 	}
-	for i, c := range checks {
+	for i, id := range ids {
 		if i > 0 {
 			p.join(",")
 		}
-		p.say(c.ID)
-		if names := in[c]; len(names) < judged {
-			listed := strings.Join(names[:min(len(names), mostPlaces)], ", ")
-			if more := len(names) - mostPlaces; more > 0 {
-				listed += " and " + count(more, "more design")
-			}
-			p.say("(in " + listed + ")")
+		p.say(id)
+		var notes []string
+		if names := in[id]; len(names) < judged {
+			notes = append(notes, "in "+someOf(names, "more design"))
+		}
+		if sets := by[id]; len(sets) > 0 {
+			notes = append(notes, someOf(sets, "more"))
+		}
+		if len(notes) > 0 {
+			p.say("(" + strings.Join(notes, "; ") + ")")
 		}
 	}
-	if len(checks) > 0 {
+	if len(ids) > 0 {
 		p.row("off")
 	}
+}
+
+// someOf lists the first names and counts the others.
+func someOf(names []string, others string) string {
+	listed := strings.Join(names[:min(len(names), mostPlaces)], ", ")
+	if more := len(names) - mostPlaces; more > 0 {
+		listed += " and " + count(more, others)
+	}
+	return listed
 }
 
 // explained says where to read about a check, by the example of the gravest
