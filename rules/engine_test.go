@@ -16,6 +16,7 @@ import (
 	"loudlint/linter/textout"
 	"loudlint/rules"
 	"loudlint/schema"
+	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -101,6 +102,66 @@ func TestCriteriaThatAreNotUnderstood(t *testing.T) {
 		if len(j.Problems) != 1 || !strings.Contains(j.Problems[0].String(), want) {
 			t.Errorf("%s: %v, not %q", limit, j.Problems, want)
 		}
+	}
+}
+
+// TestDeviations holds what the engine does with deviations; what they are worth
+// is said by fixtures of deviation-stands.
+func TestDeviations(t *testing.T) {
+	t.Parallel()
+	const over = "\ncriteria {\n  limit \"load-margin\" {\n    warning_margin = \"30 %\"\n    severity       = \"error\"\n  }\n}\n"
+	const agreed = "deviation \"load-margin\" {\n  amplifier   = \"Rack\"\n  reason      = \"First\"\n  accepted_by = \"Engineer\"\n  until       = \"2026-11-24\"\n}\n"
+	const again = "deviation \"load-margin\" {\n  amplifier   = \"Rack\"\n  reason      = \"Second\"\n  accepted_by = \"Engineer\"\n}\n"
+	judge := func(text string, options linter.Options) *linter.Judged {
+		design, problems := schema.Read("hall", []*source.File{source.NewFile("hall.pa.hcl", []byte(text))}, schema.Options{})
+		if len(problems) > 0 {
+			t.Fatal(problems[0])
+		}
+		options.Checks = rules.All()
+		return linter.Judge(design, options)
+	}
+	load := []string{rules.LoadMargin.ID, rules.DeviationStands.ID}
+	day := func(d int) quantity.Date { return quantity.Date{Year: 2026, Month: 11, Day: d} }
+	for _, test := range []struct {
+		name, text string
+		options    linter.Options
+		reason     string // of what is accepted; "" for nothing
+		gravest    check.Severity
+	}{
+		{"without a day nothing expires", rack + over + agreed, linter.Options{Only: load}, "First", 0},
+		{"on its last day", rack + over + agreed, linter.Options{Only: load, Date: day(24)}, "First", 0},
+		{"after it", rack + over + agreed, linter.Options{Only: load, Date: day(25)}, "", check.Error},
+		{"the first of two", rack + over + agreed + again, linter.Options{Only: load, Date: day(24)}, "First", 0},
+		{"the second where the first is over", rack + over + agreed + again, linter.Options{Only: load, Date: day(25)}, "Second", check.Warning},
+		{"though nobody asks about deviations", rack + over + agreed, linter.Options{Only: load[:1], Date: day(24)}, "First", 0},
+	} {
+		j := judge(test.text, test.options)
+		o := loadMarginOf(j)
+		switch {
+		case o == nil || o.Verdict != check.Fail || o.Severity != check.Error:
+			t.Errorf("%s: load-margin answers %+v", test.name, o)
+		case (o.Accepted != nil) != (test.reason != "") || o.Accepted != nil && o.Accepted.Reason != test.reason:
+			t.Errorf("%s: accepted by %+v, want %q", test.name, o.Accepted, test.reason)
+		}
+		result := linter.Result{Designs: []*linter.Judged{j}}
+		if got := result.Gravest(); got != test.gravest {
+			t.Errorf("%s: the gravest is %s, want %s", test.name, got, test.gravest)
+		}
+	}
+	// Where the check is not asked, or is off, a deviation from it is let be.
+	for name, text := range map[string]string{"off": rack + "criteria {\n  limit \"load-margin\" { severity = \"off\" }\n}\n" + again, "not asked": rack + again} {
+		only := load
+		if name == "not asked" {
+			only = load[1:]
+		}
+		if j := judge(text, linter.Options{Only: only}); len(j.Outcomes) != 0 {
+			t.Errorf("%s: %+v", name, j.Outcomes)
+		}
+	}
+	// A criterion is departed from like any check.
+	j := judge(rack+"criterion \"Small\" {\n  each   = \"line\"\n  expect = load_w <= 10\n}\n"+strings.Replace(again, `load-margin" {`+"\n  amplifier   = \"Rack\"", `criterion:small" {`+"\n  line        = \"Hall\"", 1), linter.Options{Only: []string{"criterion:small"}})
+	if len(j.Outcomes) != 1 || j.Outcomes[0].Accepted == nil {
+		t.Errorf("the criterion answers %+v", j.Outcomes)
 	}
 }
 

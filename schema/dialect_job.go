@@ -134,7 +134,7 @@ func address[T any](at func(*T) *Address) []attribute[T] {
 func (x *dialect) declareAgreements() {
 	x.deviation = (&block[Deviation]{
 		name: "deviation", label: labelCheck,
-		doc: "An agreed departure from a check. Its label is the check.",
+		doc: "An agreed departure from a check; its label is the check. It covers the part it names and what stands inside that part; without one, the job as a whole and none of its parts. It accepts findings while it has a reason and somebody who accepted it, up to and on its last day.",
 		attributes: joined(address(func(d *Deviation) *Address { return &d.Address }), []attribute[Deviation]{
 			text("reason", func(d *Deviation) *Value[string] { return &d.Reason }, "why it is accepted", example("Accepted until phase 2")),
 			text("accepted_by", func(d *Deviation) *Value[string] { return &d.AcceptedBy }, "who accepted it", example("Client's engineer")),

@@ -88,7 +88,7 @@ func goneOf(j *linter.Judged, r *recorded, checks []*check.Check) (linter.Gone, 
 		gone.Now = r.now.Verdict
 		return gone, true
 	}
-	exists := slices.ContainsFunc(checks, func(c *check.Check) bool { return c.ID == id })
+	exists := slices.ContainsFunc(slices.Concat(checks, j.Own), func(c *check.Check) bool { return c.ID == id })
 	asked := slices.ContainsFunc(j.InForce, func(f linter.InForce) bool { return f.Check.ID == id && !f.Off })
 	return gone, asked || !exists
 }
