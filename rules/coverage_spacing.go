@@ -23,7 +23,7 @@ var CoverageSpacing = &check.Check{
 		"Circles that touch are the sparsest layout that guides to the trade name; closer ones are named beside it. " +
 		"Where all of them say where they hang, the place furthest from any decides: with touching circles it is half a diagonal of the grid away.",
 	Basis: "geometry; that circles are to touch at least is a definition of installation guides, common practice without a published source",
-	Blind: "Only loudspeakers of kind ceiling are asked. The angle counts as stated, whatever the frequency. Furniture and racks in the way are not in a design. In a space that only music reaches, sparse is a choice: a note.",
+	Blind: "Only loudspeakers of kind ceiling that hang in the ceiling are asked; mounting-fit speaks of the others. The angle counts as stated, whatever the frequency. Furniture and racks in the way are not in a design. In a space that only music reaches, sparse is a choice: a note.",
 	Params: []check.Param{
 		{Name: "note_spacing", Doc: "distance between neighbours, of the circle's diameter, above which a note is given", Unit: check.Percent, Default: 100, Low: 30, High: 1000},
 		{Name: "warning_spacing", Doc: "distance between neighbours, of the circle's diameter, above which a warning is given", Unit: check.Percent, Default: 200, Low: 30, High: 1000, Basis: "twice as far as touching circles, common practice, no published source"},
@@ -109,6 +109,8 @@ func coverageSpacing(r *check.Report, space *schema.Space) {
 	switch {
 	case severity == 0:
 		a = r.Pass(message + ", and the floor is covered.")
+	case c.Over.Value <= 0:
+		a = r.Fail(severity, fmt.Sprintf("%s in %q %s no higher than the ears.", capital(counted(c.Count, "ceiling loudspeaker")), space.Name, verb(c.Count, "hangs", "hang")))
 	case c.Placed:
 		a = r.Fail(severity, fmt.Sprintf("%s, and some place is %s from the nearest.", message, metres(r, c.Furthest)))
 	default:
@@ -118,13 +120,20 @@ func coverageSpacing(r *check.Report, space *schema.Space) {
 		check.Of("height over the ears", c.Over),
 		check.Of("circle", c.Diameter),
 		check.Of("floor", s.Floor.Area),
-		check.Stated("needed with touching circles, without a gap, to the middle of the next", fmt.Sprintf("%d, %d, %d", c.Touching, c.Overlapping, c.Middle)),
-	).Assumed(c.Assumed...).AtMost(spacingText(r, c, limit), limit.Value, "%", limit)
+	).Evidence(neededEvidence(c)...).Assumed(c.Assumed...).AtMost(spacingText(r, c, limit), limit.Value, "%", limit)
 	seeSound(a, c.Over.From)
 	seeSound(a, c.Diameter.From)
 	if severity != 0 {
 		coverageRemedies(r, a, s, c, columns, rows)
 	}
+}
+
+// neededEvidence lists how many the usual layouts need.
+func neededEvidence(c *analysis.Coverage) []check.Evidence {
+	if c.Over.Value <= 0 {
+		return nil
+	}
+	return []check.Evidence{check.Stated("needed with touching circles, without a gap, to the middle of the next", fmt.Sprintf("%d, %d, %d", c.Touching, c.Overlapping, c.Middle))}
 }
 
 // spacingText says how far apart they may be.

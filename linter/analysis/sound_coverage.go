@@ -74,12 +74,27 @@ func halfDiagonal(length, width float64, n int) float64 {
 	return best
 }
 
-// Coverage works out the circles of the ceiling loudspeakers; nil where the space
-// has none.
+// looksDown tells that a ceiling loudspeaker hangs in a ceiling, as far as the design
+// says: not tilted nearer to level, nor more than a metre below it. One on a wall
+// covers no circle on the floor.
+func (s *Sound) looksDown(part *schema.Loudspeaker) bool {
+	if part.Tilt.Set() && part.Tilt.V < 45 {
+		return false
+	}
+	ceiling, known := s.Ceiling(0)
+	if part.Position.Set() {
+		ceiling, known = s.Ceiling(float64(part.Position.Items[0].V))
+	}
+	height, stated := s.hangs(part)
+	return !known || !stated || len(s.Space.Heights) > 0 && !part.Position.Set() || height+1 >= ceiling
+}
+
+// Coverage works out the circles of the ceiling loudspeakers; nil where none hangs in
+// the ceiling of the space.
 func (s *Sound) Coverage() *Coverage {
 	var runs []*Run
 	for _, r := range s.Runs {
-		if r.Part.Class.V == classCeiling && !r.Tap.Off {
+		if r.Part.Class.V == classCeiling && !r.Tap.Off && s.looksDown(r.Part) {
 			runs = append(runs, r)
 		}
 	}
@@ -247,15 +262,19 @@ func compareRuns(class string, runs []*Run) *Spread {
 	if len(spread.Missing) > 0 {
 		return spread
 	}
-	for _, r := range runs {
-		f := r.onAxis()
-		if spread.Loudest == nil || float64(f.Value) > float64(spread.LoudDB.Value)+1e-9 {
-			spread.Loudest, spread.LoudDB = r, f
+	spread.Loudest, spread.Softest = runs[0], runs[0]
+	loud := onAxisDB(runs[0].Part, float64(runs[0].Each.Value))
+	soft := loud
+	for _, r := range runs[1:] {
+		level := onAxisDB(r.Part, float64(r.Each.Value))
+		if level > loud+1e-9 {
+			spread.Loudest, loud = r, level
 		}
-		if spread.Softest == nil || float64(f.Value) < float64(spread.SoftDB.Value)-1e-9 {
-			spread.Softest, spread.SoftDB = r, f
+		if level < soft-1e-9 {
+			spread.Softest, soft = r, level
 		}
 	}
+	spread.LoudDB, spread.SoftDB = spread.Loudest.onAxis(), spread.Softest.onAxis()
 	spread.Difference = quantity.Gain(spread.LoudDB.Value - spread.SoftDB.Value)
 	return spread
 }
@@ -263,10 +282,10 @@ func compareRuns(class string, runs []*Run) *Spread {
 // onAxis is what a loudspeaker of a block gives at 1 m on its axis at the power it
 // takes at nominal voltage.
 func (r *Run) onAxis() Figure[quantity.SoundPressureLevel] {
-	sensitivity, known := sensitivityOf(r.Part)
+	_, known := sensitivityOf(r.Part)
 	watts := float64(r.Each.Value)
 	f := Figure[quantity.SoundPressureLevel]{
-		Value: quantity.SoundPressureLevel(sound.OnAxisDB(sensitivity, watts).DBA()),
+		Value: quantity.SoundPressureLevel(onAxisDB(r.Part, watts)),
 		From:  r.Each.From,
 		Sum:   onAxisText(r.Part, watts),
 	}
@@ -274,6 +293,16 @@ func (r *Run) onAxis() Figure[quantity.SoundPressureLevel] {
 		f.Sum = fmt.Sprintf("10 lg %s = %s re 1 W", quantity.Significant(watts, 3), quantity.Gain(10*math.Log10(watts)))
 	}
 	return f
+}
+
+// onAxisDB is the A-weighted level of speech at a power, at 1 m on the axis: with one
+// sensitivity for all octaves that is the sensitivity + 10 lg P.
+func onAxisDB(part *schema.Loudspeaker, watts float64) float64 {
+	if !part.SensitivityAt.Set() {
+		return float64(part.Sensitivity.V) + 10*math.Log10(watts)
+	}
+	sensitivity, _ := sensitivityOf(part)
+	return sound.OnAxisDB(sensitivity, watts).DBA()
 }
 
 // DifferenceWith is the difference between the loudest and the softest of a class
@@ -284,7 +313,7 @@ func (s *Sound) DifferenceWith(class string, change Instead) quantity.Gain {
 		if r.Part.Class.V != class || r.Tap.Off || !r.Each.Known() {
 			continue
 		}
-		level := float64(r.onAxis().Value)
+		level := onAxisDB(r.Part, float64(r.Each.Value))
 		if with := change[r.Part]; with != nil && with.Tap.V > 0 && r.Part.Tap.V > 0 {
 			level += 10 * math.Log10(float64(with.Tap.V/r.Part.Tap.V))
 		}

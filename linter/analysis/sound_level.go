@@ -218,7 +218,7 @@ func (s *Sound) work(change Instead) *Levels {
 	}
 	l.DirectOnly = !s.room(l)
 	l.load()
-	l.Survey = sound.SurveySpace(l.space, l.heard, sound.SurveyOptions{Do: s.system.do})
+	l.Survey = sound.SurveySpace(l.space, l.heard, sound.SurveyOptions{Do: s.system.do, MostListeners: atMostFor(mostPairs, len(l.heard), 10_000)})
 	l.describe(s)
 	return l
 }
@@ -359,7 +359,7 @@ func onAxisText(part *schema.Loudspeaker, watts float64) string {
 	if part.SensitivityAt.Set() || stated == "" {
 		stated = quantity.Significant(sensitivity.Plus(sound.SpeechDB(0)).DBA(), 3) + " dB"
 	}
-	return fmt.Sprintf("%s + 10 lg %s W = %s dB", stated, quantity.Significant(watts, 3), quantity.Significant(sound.OnAxisDB(sensitivity, watts).DBA(), 3))
+	return fmt.Sprintf("%s + 10 lg %s W = %s dB", stated, quantity.Significant(watts, 3), quantity.Significant(onAxisDB(part, watts), 3))
 }
 
 // sources points to what made the levels.
@@ -393,6 +393,18 @@ type Late struct {
 	Below quantity.Gain
 }
 
+// mostPairs bounds loudspeakers × listeners of a survey, mostArrivals where each pair
+// costs much more; no real space comes near either.
+const (
+	mostPairs    = 50_000_000
+	mostArrivals = 2_000_000
+)
+
+// atMostFor is how many listeners there may be for so many loudspeakers.
+func atMostFor(pairs, loudspeakers, most int) int {
+	return max(16, min(most, pairs/max(1, loudspeakers)))
+}
+
 // thinned is how many listeners are asked where each costs much.
 const thinned = 400
 
@@ -417,7 +429,7 @@ func (s *Sound) Late(afterSeconds, withinDB float64) (worst Late, ok bool) {
 		return worst, false
 	}
 	model := sound.NewModel(l.space, l.heard)
-	listeners := thin(l.Survey.Listeners, thinned)
+	listeners := thin(l.Survey.Listeners, atMostFor(mostArrivals, len(l.heard), thinned))
 	found := make([]Late, len(listeners))
 	s.system.do(len(listeners), func(i int) {
 		arrivals := model.Arrivals(listeners[i], nil)

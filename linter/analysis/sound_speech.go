@@ -68,7 +68,7 @@ func (s *Sound) transmissionWith(decay sound.Bands) *Speech {
 	room := *l.space.Room
 	room.Reverberation = decay
 	space.Room = &room
-	t.Listeners = thin(l.Survey.Listeners, thinned)
+	t.Listeners = thin(l.Survey.Listeners, atMostFor(mostArrivals, len(l.heard), thinned))
 	full := l.Survey.Level.Mean
 	if decay != s.decay { // both copied or both scaled: a change that is tried
 		full = meanLevel(sound.NewModel(space, l.heard).Field(t.Listeners, s.system.do))

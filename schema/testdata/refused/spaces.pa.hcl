@@ -10,6 +10,7 @@ space "Rows" { layout = "3 x many" }
 space "None" { layout = "0 x 4" }
 space "Grid" { layout = "rows" }
 space "Loud" { noise = { "125 Hz" = "60 dBA" } }
+space "Form" { wanted_over_noise = "75 dBA" } # a test form that mixes level and difference
 space "Quiet" { noise = "40 dB" }
 space "Kept" {
   noise   = { "125 Hz" = "50 dB", "1 kHz" = "42 dB" }
