@@ -13,10 +13,14 @@ require (
 	// Spreadsheets, written and read.
 	github.com/xuri/excelize/v2 v2.11.1
 	github.com/zclconf/go-cty v1.20.0
+	// Widths of letters, so that no label of a picture lies on another.
+	golang.org/x/image v0.44.0
 	// Whether standard output is a terminal, and how wide.
 	golang.org/x/term v0.47.0
 	// Characters that are two columns wide.
 	golang.org/x/text v0.43.0
+	// Axes, ticks and scales of charts.
+	gonum.org/v1/plot v0.17.0
 )
 
 // In tests only.
@@ -30,8 +34,14 @@ require (
 )
 
 require (
+	codeberg.org/go-fonts/liberation v0.5.0 // indirect
+	codeberg.org/go-latex/latex v0.2.0 // indirect
+	codeberg.org/go-pdf/fpdf v0.11.1 // indirect
+	git.sr.ht/~sbinet/gg v0.7.0 // indirect
 	github.com/agext/levenshtein v1.2.1 // indirect
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect
+	github.com/golang/freetype v0.0.0-20170609003504-e2365dfdc4a0 // indirect
 	github.com/mattn/go-colorable v0.1.14 // indirect
 	github.com/mattn/go-isatty v0.0.20 // indirect
 	github.com/mitchellh/go-wordwrap v1.0.1 // indirect

@@ -70,6 +70,7 @@ func programOf(p *Process) *cli.Program {
 		checkCommand(p),
 		recordCommand(p),
 		compareCommand(p),
+		drawCommand(p),
 		explainCommand(p),
 		checksCommand(p),
 		criteriaCommand(p),
