@@ -102,6 +102,38 @@ func (g *generator) outcome(c *check.Check) check.Outcome {
 	return o
 }
 
+// agree has some findings accepted, now and then.
+func (g *generator) agree(j *linter.Judged) {
+	if g.Bool() {
+		return
+	}
+	j.Design.Deviations = []*schema.Deviation{{}}
+	for i := range j.Outcomes {
+		if o := &j.Outcomes[i]; o.Verdict == check.Fail && g.Bool() {
+			o.Accepted = &check.Acceptance{Reason: g.text(), By: g.text(), Until: g.text(), Place: g.span()}
+		}
+	}
+}
+
+// compare holds a design against something that was known of it, now and then.
+func (g *generator) compare(j *linter.Judged, checks []*check.Check) {
+	if g.Bool() {
+		return
+	}
+	j.Before = &linter.Before{From: g.text(), Unknown: g.Bool()}
+	for i := range j.Outcomes {
+		j.Outcomes[i].State = check.State(1 + g.IntN(3))
+	}
+	for range g.few(3) {
+		gone := linter.Gone{Check: checks[g.IntN(2)].ID, Identity: g.text(), Severity: check.Severity(g.IntN(4)), Now: check.Verdict(g.IntN(4))}
+		if g.Bool() {
+			then := g.outcome(checks[0])
+			gone.Then = &then
+		}
+		j.Before.Gone = append(j.Before.Gone, gone)
+	}
+}
+
 func (g *generator) result() *linter.Result {
 	r := &linter.Result{Checks: []*check.Check{g.check("a"), g.check("b-c")}}
 	for range g.few(3) {
@@ -116,6 +148,8 @@ func (g *generator) result() *linter.Result {
 			for range g.few(4) {
 				j.Outcomes = append(j.Outcomes, g.outcome(r.Checks[g.IntN(2)]))
 			}
+			g.agree(j)
+			g.compare(j, r.Checks)
 			for _, c := range r.Checks {
 				j.InForce = append(j.InForce, linter.InForce{Check: c, Limits: check.DefaultLimits(c), Severity: check.Severity(g.IntN(4)), Off: g.Bool(), Origin: g.span()})
 			}

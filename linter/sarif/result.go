@@ -112,7 +112,7 @@ func absentOf(g *linter.Gone, j *linter.Judged, rules *rules, p *places) result 
 		RuleID:              g.Check,
 		RuleIndex:           rules.named(g.Check),
 		Kind:                kindOf(check.Fail),
-		Level:               g.Severity.String(),
+		Level:               cmp.Or(g.Severity, check.Warning).String(),
 		Message:             message{Text: escaped("Found no more: " + g.Identity + ".")},
 		Locations:           []location{{LogicalLocations: []logicalLocation{{FullyQualifiedName: subject}}}},
 		PartialFingerprints: map[string]string{"outcomeIdentity/v1": fingerprint(g.Identity)},

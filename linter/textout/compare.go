@@ -15,9 +15,13 @@ import (
 	"loudlint/schema/source"
 )
 
-// mostFigures is how many figures of the parts of one kind are shown before the
-// rest is counted: a change at the amplifier moves a figure of every loudspeaker.
-const mostFigures = 16
+// How many figures of the parts of one kind, and how many parts of one kind, are
+// shown before the rest is counted: a change at the amplifier moves a figure of
+// every loudspeaker.
+const (
+	mostFigures = 16
+	mostParts   = 12
+)
 
 // WriteComparison writes what changed from one revision to another as a page for
 // people: findings that are new, in full, those that are gone and those that are
@@ -143,16 +147,10 @@ func (p *page) movedFigures(all []compare.Figure) {
 	}
 	p.heading("Figures that moved", Head, count(len(all), "figure"))
 	p.line()
-	shown := map[string]int{}
-	left := map[string]int{}
-	var kinds []string
+	rest := restOf{most: mostFigures}
 	last := ""
 	for _, f := range all {
-		kind := kindOf(f.Subject)
-		if shown[kind]++; shown[kind] > mostFigures {
-			if left[kind]++; left[kind] == 1 {
-				kinds = append(kinds, kind)
-			}
+		if !rest.shows(kindOf(f.Subject)) {
 			continue
 		}
 		if subject := f.Subject.String(); subject != last {
@@ -165,8 +163,8 @@ func (p *page) movedFigures(all []compare.Figure) {
 		p.say(figureChange(f))
 		p.fill(0, labelInset+2, labelInset+4)
 	}
-	for _, kind := range kinds {
-		p.say("and " + count(left[kind], "more figure") + " of parts of the kind " + kind + " (--format lines shows all)")
+	for _, kind := range rest.kinds {
+		p.say("and " + count(rest.left(kind), "more figure") + " of " + plural(kind) + " (--format lines shows all)")
 		p.fill(0, labelInset, labelInset+2)
 	}
 	p.line()
@@ -195,7 +193,11 @@ func (p *page) parts(all []compare.Part) {
 	p.heading("Parts", Head, count(len(all), "change"))
 	p.line()
 	last := ""
+	rest := restOf{most: mostParts}
 	for _, part := range partsInOrder(all) {
+		if !rest.shows(part.Change.String() + " " + strings.ReplaceAll(part.Kind, "_", " ")) {
+			continue
+		}
 		p.say(partName(part))
 		p.say(partDetail(part))
 		if at := placeOfPart(part); !at.IsZero() && part.Change != compare.Removed {
@@ -205,8 +207,34 @@ func (p *page) parts(all []compare.Part) {
 		p.row(unlessSame(part.Change.String(), last))
 		last = part.Change.String()
 	}
+	for _, kind := range rest.kinds {
+		change, thing, _ := strings.Cut(kind, " ")
+		p.say("and " + count(rest.left(kind), "more "+thing) + " " + change + " (--format lines shows all)")
+		p.row("")
+	}
 	p.line()
 }
+
+// restOf counts what is not shown of things of several kinds, each of which is
+// shown so many times at most.
+type restOf struct {
+	most  int
+	seen  map[string]int
+	kinds []string // of which some are not shown
+}
+
+// shows counts a thing and tells whether it is shown.
+func (r *restOf) shows(kind string) bool {
+	if r.seen == nil {
+		r.seen = map[string]int{}
+	}
+	if r.seen[kind]++; r.seen[kind] == r.most+1 {
+		r.kinds = append(r.kinds, kind)
+	}
+	return r.seen[kind] <= r.most
+}
+
+func (r *restOf) left(kind string) int { return r.seen[kind] - r.most }
 
 // partsInOrder lists what was added, then what was renamed and removed.
 func partsInOrder(all []compare.Part) []compare.Part {

@@ -75,6 +75,9 @@ func comparison(t *testing.T) *compare.Comparison {
 		{Change: compare.Added, Kind: "loudspeaker", Line: "Deck", Is: "Door\x1b", Count: 2, New: post.Part.Header},
 		{Change: compare.Added, Kind: "space", Is: "Deck", Count: 1, New: now.Design.Spaces[0].Header},
 	}
+	for i := range 15 {
+		c.Parts = append(c.Parts, compare.Part{Change: compare.Added, Kind: "loudspeaker", Line: "Deck", Is: fmt.Sprintf("Lamp %d", i), Count: 1, New: post.Part.Header})
+	}
 	return c
 }
 
