@@ -408,9 +408,9 @@ func (r *resolver) unitNames(u *Unit) {
 func (r *resolver) links() {
 	for _, u := range r.design.Units {
 		for _, s := range u.Sends {
-			switch to := r.units[s.Into.V]; to {
-			case nil: // refused with the references
-			case u:
+			switch to := r.units[s.Into.V]; {
+			case to == nil || !s.Into.Set(): // refused with the references
+			case to == u:
 				r.refuse(s.Into.Span, fmt.Sprintf("%q sends into itself.", u.Name), "A send goes to another unit.", "")
 			default:
 				r.linksOf(u, s, to)
