@@ -37,3 +37,58 @@ func rewritten(written string) string {
 	}
 	return strings.Join(parts, `"`)
 }
+
+// closesBelow tells that a text begins with a bracket that is closed on a later
+// line, with nothing between that ends a block.
+func closesBelow(text []byte) bool {
+	depth, lines, quoted := 0, 0, false
+	for _, b := range text[:min(len(text), MaxTextBytes)] {
+		switch {
+		case b == '"':
+			quoted = !quoted
+		case b == '\n':
+			lines++
+			quoted = false
+		case quoted:
+		case b == '(':
+			depth++
+		case b == ')':
+			if depth--; depth == 0 {
+				return lines > 0
+			}
+		case b == '{', b == '}', b == '#':
+			return false
+		}
+	}
+	return false
+}
+
+// condition passes over one that stands on several lines, in brackets that are
+// closed. What else may be wrong inside, the parser tells.
+func (m *mender) condition() int {
+	start, end := m.token(m.at).start, m.conditionEnd()
+	if written := seen(m.text[start:end]); rewritten(written) != written {
+		m.badExpression(start, end, written)
+	}
+	return end
+}
+
+func (m *mender) conditionEnd() int {
+	last := m.token(m.at).end
+	for depth := 0; ; {
+		t := m.token(m.at)
+		switch {
+		case t.kind == slipNewline && depth > 0:
+			m.nextLine()
+			continue
+		case m.ends(m.at), depth == 0 && m.is(m.at, "}"):
+			return last
+		case m.is(m.at, "("):
+			depth++
+		case m.is(m.at, ")"):
+			depth--
+		}
+		last = t.end
+		m.at++
+	}
+}

@@ -16,6 +16,8 @@ func (m *mender) value(name string, depth int) int {
 		return m.list(name, depth)
 	case depth < MaxNesting && m.is(m.at, "{"):
 		return m.table(name, depth)
+	case m.takes(name) == takesExpression && m.is(m.at, "(") && closesBelow(m.text[m.token(m.at).start:]):
+		return m.condition()
 	}
 	return m.plainValue(name, "")
 }
