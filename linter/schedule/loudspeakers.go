@@ -7,9 +7,14 @@ import (
 	"loudlint/schema"
 )
 
-// homeRun is the device column of a row that is only cable: a home run that
-// meets another cable at the first device.
-const homeRun = "home run"
+// Words in the device column of rows that are only cable: a home run that meets
+// another cable at the first device, the cable back from the last device, and
+// the whole line where only its length is stated.
+const (
+	homeRun   = "home run"
+	ringLeg   = "ring leg"
+	wholeLine = "whole line"
+)
 
 // Columns of a loudspeaker schedule.
 const (
@@ -65,6 +70,9 @@ func (m *maker) loudspeakers() *Table {
 	for _, l := range m.system.Lines {
 		devices := l.Devices()
 		blocks := map[schema.Device]int{}
+		if whole, ok := l.Whole(); ok {
+			t.Rows = append(t.Rows, m.cableRow(l, wholeLine, &whole))
+		}
 		for i := range devices {
 			d := &devices[i]
 			if blocks[d.Of] == 0 {
@@ -73,10 +81,13 @@ func (m *maker) loudspeakers() *Table {
 			}
 			legs := joined(d.Legs)
 			if len(legs) == 2 {
-				t.Rows = append(t.Rows, m.homeRunRow(l, &legs[0]))
+				t.Rows = append(t.Rows, m.cableRow(l, homeRun, &legs[0]))
 				legs = legs[1:]
 			}
 			t.Rows = append(t.Rows, m.deviceRow(l, d, legs, blocks[d.Of]))
+		}
+		if closing, _, ok := l.Closing(); ok {
+			t.Rows = append(t.Rows, m.cableRow(l, ringLeg, &closing))
 		}
 	}
 	t.Notes = []string{
@@ -104,13 +115,17 @@ func feeds(l *analysis.Line) (amplifier, output Cell) {
 	return text(l.Part.Amplifier.V), text(l.Part.Output.V)
 }
 
-func (m *maker) homeRunRow(l *analysis.Line, leg *analysis.LaidCable) Row {
+// cableRow is a row that is only cable.
+func (m *maker) cableRow(l *analysis.Line, what string, leg *analysis.LaidCable) Row {
 	amplifier, output := feeds(l)
 	row := make([]Cell, loudspeakerColumns)
-	row[ofLine], row[ofAmplifier], row[ofOutput], row[ofDevice] = text(l.Part.Name), amplifier, output, text(homeRun)
+	row[ofLine], row[ofAmplifier], row[ofOutput], row[ofDevice] = text(l.Part.Name), amplifier, output, text(what)
 	row[ofLeg], row[ofCable] = known(&leg.Length, AsIs), cableName(leg.Cable)
 	if leg.Length.Known() {
 		row[ofLeg] = m.length(leg.Length.Value)
+	}
+	if what == ringLeg && l.Part.Return.V == "reverse" {
+		row[ofRemarks] = text("reverse return")
 	}
 	return Row{Cells: row}
 }

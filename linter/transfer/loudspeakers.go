@@ -17,7 +17,11 @@ const (
 	kindBranch      = "branch"
 	kindExisting    = "existing"
 	kindLineEnd     = "line_end"
-	kindHomeRun     = "home run" // a row that is cable only
+
+	// Rows that are cable only.
+	kindHomeRun   = "home run"
+	kindRingLeg   = "ring leg"
+	kindWholeLine = "whole line"
 )
 
 // kinds is what people call devices.
@@ -25,14 +29,17 @@ var kinds = map[string]string{
 	"": kindLoudspeaker, "loudspeaker": kindLoudspeaker, "speaker": kindLoudspeaker,
 	"attenuator": kindAttenuator, "volume control": kindAttenuator,
 	"branch": kindBranch, "tee": kindBranch,
-	"existing": kindExisting, "line end": kindLineEnd, "home run": kindHomeRun,
+	"existing": kindExisting, "line end": kindLineEnd,
+	"home run": kindHomeRun, "ring leg": kindRingLeg, "whole line": kindWholeLine,
 }
 
 // table is one line as its rows say.
 type table struct {
 	name              string
 	amplifier, output string
-	homeRun, cable    string // of a row that is only cable
+	homeRun, cable    string // of rows that are only cable
+	ringLeg, length   string
+	reverse           bool
 	devices           []*device
 	taken             map[string]int
 	comments          []string
@@ -91,12 +98,12 @@ func (t *table) add(r *row) {
 	kind, known := kinds[plain(kindText)]
 	if !known {
 		kind = kindLoudspeaker
-		r.refuse(kindCol, fmt.Sprintf("%q is no kind of device.", kindText), "It is taken for a loudspeaker; known are loudspeaker, attenuator, branch, existing, line end and home run.")
+		r.refuse(kindCol, fmt.Sprintf("%q is no kind of device.", kindText), "It is taken for a loudspeaker; known are loudspeaker, attenuator, branch, existing, line end, and for cable alone home run, ring leg and whole line.")
 	}
 	d := &device{kind: kind, leg: amount(r, keyLeg, quantity.Lengths), cable: r.stated(keyCable)}
-	if kind == kindHomeRun {
-		t.homeRun, t.cable = d.leg, d.cable
-		t.comments = append(t.comments, r.notes...)
+	switch kind {
+	case kindHomeRun, kindRingLeg, kindWholeLine:
+		t.laid(r, kind, d)
 		return
 	}
 	name, nameCol := r.at(keyDesignation)
@@ -127,6 +134,27 @@ func (t *table) add(r *row) {
 	d.remark(r)
 	r.rest()
 	d.notes = append(d.notes, r.notes...)
+}
+
+// laid reads a row that is cable only.
+func (t *table) laid(r *row, kind string, d *device) {
+	remark, _ := r.at(keyRemarks)
+	switch kind {
+	case kindHomeRun:
+		t.homeRun, t.cable = d.leg, d.cable
+	case kindWholeLine:
+		t.length, t.cable = d.leg, d.cable
+	case kindRingLeg:
+		t.ringLeg = d.leg
+		if t.reverse = remark == "reverse return"; t.reverse {
+			remark = ""
+		}
+	}
+	if remark != "" {
+		r.notes = append(r.notes, remark)
+	}
+	r.rest()
+	t.comments = append(t.comments, r.notes...)
 }
 
 // fed notes what feeds the line; the first row that says so counts.
@@ -318,8 +346,11 @@ func (t *table) block(c *converter) *block {
 	if home == "" && len(devices) > 0 && devices[0].cable == cable {
 		home, devices[0].leg = devices[0].leg, ""
 	}
-	if home != "" {
-		b.set("home_run", home)
+	b.set("home_run", home)
+	b.set("length", t.length)
+	b.set("ring_leg", t.ringLeg)
+	if t.reverse {
+		b.set("return", "reverse")
 	}
 	for _, d := range devices {
 		b.children = append(b.children, d.block(c, cable, ""))

@@ -155,6 +155,41 @@ line "Gaps" {
     tap      = "6 W"
   }
 }
+line "Ring" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  home_run  = "40 m"
+  ring_leg  = "60 m"
+  loudspeaker "R" {
+    quantity = 8
+    spacing  = "20 m"
+    tap      = "3 W"
+  }
+}
+line "Reverse" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  home_run  = "40 m"
+  ring_leg  = "60 m"
+  return    = "reverse"
+  loudspeaker "R" {
+    quantity = 8
+    spacing  = "20 m"
+    tap      = "3 W"
+  }
+}
+line "Lumped" {
+  amplifier = "Rack"
+  output    = "100 V"
+  cable     = "2 x 1.5 mm2"
+  length    = "90 m"
+  loudspeaker "L" {
+    quantity = 3
+    tap      = "3 W"
+  }
+}
 `
 
 // TestRoundTrip: a design's own schedule comes back as lines that come to the
@@ -185,7 +220,7 @@ func TestRoundTrip(t *testing.T) {
 			}
 			files := append(withoutLines(design), source.NewFile("import"+schema.Ending, []byte(one.Text)))
 			again := analysis.Analyse(read(t, design.Name, files...), 1)
-			for _, kind := range []schedule.Kind{schedule.Loudspeakers, schedule.Amplifiers, schedule.CableTotals} {
+			for _, kind := range []schedule.Kind{schedule.Loudspeakers, schedule.Lines, schedule.Amplifiers, schedule.CableTotals, schedule.TestSheet} {
 				want, got := schedule.Make(analysis.Analyse(design, 1), kind, schedule.Usual()), schedule.Make(again, kind, schedule.Usual())
 				if diff := cmp.Diff(rows(want), rows(got)); diff != "" {
 					t.Errorf("%s (-design +import):\n%s", kind, diff)
