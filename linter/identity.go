@@ -1,6 +1,7 @@
 package linter
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -22,14 +23,14 @@ type Rename struct {
 // where they stand or what number they found: check, subject and key, and an
 // ordinal where these are equal. With renames the names are those of before.
 func Identities(outcomes []check.Outcome, renames []Rename) []string {
-	before := SubjectBefore(renames)
+	before, names := SubjectBefore(renames), oldNamesOf(renames)
 	seen := make(map[string]int, len(outcomes))
 	all := make([]string, len(outcomes))
 	for i := range outcomes {
 		o := &outcomes[i]
 		id := o.Check.ID + ": " + before(o.Subject).String()
 		if o.Key != "" {
-			id += ", " + keyBefore(o.Key, renames)
+			id += ", " + names.in(o.Key)
 		}
 		seen[id]++
 		if n := seen[id]; n > 1 {
@@ -69,37 +70,61 @@ func SubjectBefore(renames []Rename) func(check.Subject) check.Subject {
 	}
 }
 
-// keyBefore puts old names into a key, which is made of words and names.
-func keyBefore(key string, renames []Rename) string {
-	for _, r := range renames {
-		key = replaceName(key, r.Is, r.Was)
-	}
-	return key
+// oldNames puts old names into texts.
+type oldNames struct {
+	was     map[string]string // by the name now
+	lengths []int             // of those, in bytes, longest first
 }
 
-// replaceName replaces a name where it stands by itself, not as a piece of
-// another word.
-func replaceName(text, name, with string) string {
-	if name == "" {
-		return text
+func oldNamesOf(renames []Rename) *oldNames {
+	n := &oldNames{was: make(map[string]string, len(renames))}
+	for _, r := range renames {
+		if r.Is == "" {
+			continue
+		}
+		n.was[r.Is] = r.Was
+		if !slices.Contains(n.lengths, len(r.Is)) {
+			n.lengths = append(n.lengths, len(r.Is))
+		}
 	}
+	slices.SortFunc(n.lengths, func(a, b int) int { return b - a })
+	return n
+}
+
+// in puts old names into a key, which is made of words and names: all at once, for
+// one part may have got the name of another. A name counts where it stands by
+// itself, not as a piece of another word; of two that begin at one place the
+// longer one does.
+func (n *oldNames) in(key string) string {
 	var b strings.Builder
-	for rest := text; ; {
-		at := strings.Index(rest, name)
-		if at < 0 {
-			b.WriteString(rest)
-			return b.String()
+	last := ' '
+	for rest := key; rest != ""; {
+		size, text := n.at(rest)
+		if size == 0 || inWord(last) {
+			_, size = utf8.DecodeRuneInString(rest)
+			text = rest[:size]
 		}
-		before, _ := utf8.DecodeLastRuneInString(rest[:at])
-		after, _ := utf8.DecodeRuneInString(rest[at+len(name):])
-		b.WriteString(rest[:at])
-		if inWord(before) || inWord(after) {
-			b.WriteString(name)
-		} else {
-			b.WriteString(with)
-		}
-		rest = rest[at+len(name):]
+		b.WriteString(text)
+		last, _ = utf8.DecodeLastRuneInString(rest[:size])
+		rest = rest[size:]
 	}
+	return b.String()
+}
+
+// at gives the length of the name that a text begins with, and the old one; 0
+// when it begins with none.
+func (n *oldNames) at(text string) (size int, was string) {
+	for _, size := range n.lengths {
+		if size > len(text) {
+			continue
+		}
+		if was, ok := n.was[text[:size]]; ok {
+			if after, _ := utf8.DecodeRuneInString(text[size:]); !inWord(after) {
+				return size, was
+			}
+		}
+	}
+	return 0, ""
 }
 
 func inWord(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }

@@ -45,6 +45,26 @@ func TestIdentitiesOfBefore(t *testing.T) {
 	}
 }
 
+// TestNamesInKeys puts names of before into keys, where parts may have changed
+// their names among each other.
+func TestNamesInKeys(t *testing.T) {
+	t.Parallel()
+	renames := []linter.Rename{{Kind: "mixer", Was: "B", Is: "A"}, {Kind: "mixer", Was: "A", Is: "B"}, {Kind: "mixer", Was: "Old", Is: "A 2"}, {Kind: "mixer", Was: "Ø", Is: "Éa"}, {Kind: "mixer", Was: "x"}}
+	for key, want := range map[string]string{
+		"A":                    "B",
+		"loop through A and B": "loop through B and A",
+		"at A 2, at A":         "at Old, at B",
+		"AB, A1, cA, Bé":       "AB, A1, cA, Bé",
+		"Éa-Éa":                "Ø-Ø",
+		"conductors":           "conductors",
+	} {
+		outcomes := []check.Outcome{{Check: &check.Check{ID: "fit"}, Key: key}}
+		if got := linter.Identities(outcomes, renames)[0]; got != "fit: the job, "+want {
+			t.Errorf("%q becomes %q, want %q", key, got, want)
+		}
+	}
+}
+
 func TestFormerly(t *testing.T) {
 	t.Parallel()
 	design, problems := schema.Read("hall", []*source.File{source.NewFile("hall.pa.hcl", []byte(`line "Hall" {
