@@ -20,13 +20,13 @@ var CoverageSpacing = &check.Check{
 	Why: "A ceiling loudspeaker covers a circle that grows with its height over the ears. Under a low ceiling the circle is small, and a rule of so many square metres for each leaves most of the floor outside: " +
 		"there the consonants are missing, and turning up makes it loud under the loudspeakers only.",
 	How: "Works out the circle at the height of the ears, 2 × height over the ears × tan(angle / 2), within which a loudspeaker is less than 6 dB down by angle, and how many of them the floor needs in an even grid. " +
-		"Circles that touch are the sparsest layout that guides to the trade name; closer ones are named beside it. " +
-		"Where all of them say where they hang, the place furthest from any decides: with touching circles it is half a diagonal of the grid away.",
-	Basis: "geometry; that circles are to touch at least is a definition of installation guides, common practice without a published source",
+		"Edge to edge, where circles touch, is the sparsest layout that guides to the trade name; minimum overlap (no gap) and centre to centre are named beside it. " +
+		"Where all of them say where they hang, the place furthest from any decides: edge to edge it is half a diagonal of the grid away.",
+	Basis: "geometry; edge to edge as the sparsest layout is a definition of installation guides, common practice without a published source",
 	Blind: "Only loudspeakers of kind ceiling that hang in the ceiling are asked; mounting-fit speaks of the others. The angle counts as stated, whatever the frequency. Furniture and racks in the way are not in a design. In a space that only music reaches, sparse is a choice: a note.",
 	Params: []check.Param{
 		{Name: "note_spacing", Doc: "distance between neighbours, of the circle's diameter, above which a note is given", Unit: check.Percent, Default: 100, Low: 30, High: 1000},
-		{Name: "warning_spacing", Doc: "distance between neighbours, of the circle's diameter, above which a warning is given", Unit: check.Percent, Default: 200, Low: 30, High: 1000, Basis: "twice as far as touching circles, common practice, no published source"},
+		{Name: "warning_spacing", Doc: "distance between neighbours, of the circle's diameter, above which a warning is given", Unit: check.Percent, Default: 200, Low: 30, High: 1000, Basis: "twice as far as edge to edge, common practice, no published source"},
 	},
 	Severity: check.Warning,
 	Failing: check.Example{
@@ -133,7 +133,7 @@ func neededEvidence(c *analysis.Coverage) []check.Evidence {
 	if c.Over.Value <= 0 {
 		return nil
 	}
-	return []check.Evidence{check.Stated("needed with touching circles, without a gap, to the middle of the next", fmt.Sprintf("%d, %d, %d", c.Touching, c.Overlapping, c.Middle))}
+	return []check.Evidence{check.Stated("needed edge to edge, with minimum overlap, centre to centre", fmt.Sprintf("%d, %d, %d", c.Touching, c.Overlapping, c.Middle))}
 }
 
 // spacingText says how far apart they may be.

@@ -2,6 +2,8 @@ package rules
 
 import (
 	"fmt"
+	"strconv"
+	"strings"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
@@ -19,7 +21,8 @@ var Intelligibility = &check.Check{
 		"people hear that something is said and not what.",
 	How: "Predicts the speech transmission index (STI) by IEC 60268-16 at listeners all over the floor from reverberation time, direct and reverberant sound of every loudspeaker with its arrival time, noise, masking and threshold in each octave. " +
 		"Speech is taken as loud as is wanted, or 15 dB over the noise, as far as the amplifier has it. The mean over the floor is held against mean, what 95 % of the floor has against low. " +
-		"Peutz's articulation loss of consonants stands beside it as a cross-check: it knows neither noise nor octaves, and one loudspeaker type only.",
+		"Peutz's articulation loss of consonants stands beside it as a cross-check: it knows neither noise nor octaves, and one loudspeaker type only. " +
+		"A reverberation time that is not stated follows from surfaces, by Sabine, or Eyring above a mean absorption of 0.2; one that states a material and no absorption takes it from a small table: " + materials() + ".",
 	Basis: "about 0.50 is the usual demand on voice alarm and announcements, IEC 60268-16 annex G, from memory; 0.45 is where \"fair\" begins, IEC 60268-16:1998",
 	Blind: "In the open, and where a side is open, no diffuse field builds up, and the answer is open until somebody measures. Where the reverberation is doubtful (very absorbent, very flat, very small), or places are assumed, a low figure is a note. " +
 		"Echoes from single walls, distortion and the talker are not in it.",
@@ -125,6 +128,15 @@ func intelligibility(r *check.Report, space *schema.Space) {
 	if failed {
 		clearer(a, s, t, mean.Value, low.Value)
 	}
+}
+
+// materials lists the materials whose absorption is known.
+func materials() string {
+	var names []string
+	for _, m := range sound.Materials() {
+		names = append(names, strconv.Quote(m.Name))
+	}
+	return strings.Join(names, ", ")
 }
 
 // index prints a speech transmission index.

@@ -190,6 +190,19 @@ func stays(s *analysis.Sound, change analysis.Instead) bool {
 	return !s.Wanted.Known() || !loudEnough(s, s.Levels(), below) || loudEnough(s, s.With(change), below)
 }
 
+// staysEven tells that a change of taps leaves loudspeakers of one kind as even as
+// level-spread asks, or as they are.
+func staysEven(s *analysis.Sound, change analysis.Instead) bool {
+	for part := range change {
+		class := part.Class.V
+		now := max(float64(s.DifferenceWith(class, nil)), LevelSpread.Params[0].Default)
+		if !quantity.AtMost(float64(s.DifferenceWith(class, change)), now) {
+			return false
+		}
+	}
+	return true
+}
+
 // seeSound points to what a figure of sound came from.
 func seeSound(a *check.Answer, from []schema.Place) {
 	for _, p := range from {

@@ -240,7 +240,7 @@ func higherTaps(r *check.Report, a *check.Answer, s *analysis.Sound, belowFull, 
 	if f.load != "" {
 		text += "; " + f.load
 	}
-	if f.ok && quantity.AtMost(float64(with.Most.Value), r.Limit("loudest").Value) {
+	if f.ok && staysEven(s, change) && quantity.AtMost(float64(with.Most.Value), r.Limit("loudest").Value) {
 		a.Remedy(check.Proved, text+".", edits...)
 		return
 	}

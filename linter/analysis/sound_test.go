@@ -186,6 +186,39 @@ func TestReverberationFromSurfaces(t *testing.T) {
 	}
 }
 
+// A class room of 10 × 5 × 4 m, walls 0.35, ceiling 0.60, floor 0.15: mean absorption
+// 79.5 m² / 220 m² = 0.3614, and by Eyring 0.161·200/(−220·ln(1 − 0.3614)) = 0.326 s
+// (lecture slides, the problem only; worked out here). Air takes 1 %.
+func TestReverberationOfAnAbsorbentRoom(t *testing.T) {
+	t.Parallel()
+	s := worked(t, served("Room", `
+  loudspeaker "C" {`+ceiling+`
+  }
+`)+`space "Room" {
+  length = "10 m"
+  width  = "5 m"
+  height = "4 m"
+  surface "Walls" {
+    area       = "120 m2"
+    absorption = 0.35
+  }
+  surface "Ceiling" {
+    area       = "50 m2"
+    absorption = 0.6
+  }
+  surface "Floor" {
+    area       = "50 m2"
+    absorption = 0.15
+  }
+}`)
+	f := soundOf(t, s, "Room").Reverberation
+	within(t, "reverberation time", float64(f.Value), 0.161*200/(-220*math.Log(1-79.5/220)), 0.012)
+	within(t, "published problem", float64(f.Value), 0.326, 0.012)
+	if !strings.Contains(f.Sum, "Eyring") {
+		t.Errorf("%+v", f)
+	}
+}
+
 // Steps of the ceiling: 10 m at 3 m, 5 m at 6 m, 8 m wide: 10·8·3 + 5·8·6 = 480 m³.
 // With 0.161·V/T = A and one absorption everywhere, T tells the volume.
 func TestVolumeOfASteppedCeiling(t *testing.T) {
