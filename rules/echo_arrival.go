@@ -117,7 +117,7 @@ func echoArrival(r *check.Report, space *schema.Space) {
 	switch {
 	case s.Floor.Area.Known() && float64(s.Reach()) < float64(way)*0.9:
 		r.Pass(fmt.Sprintf("No way across %q is so long that sound would come %s ms late.", space.Name, quantity.Significant(1000*after.Value, 3))).
-			AtMost(fmt.Sprintf("at most %s later, a way of %s more", after, metres(r, way)), after.Value, "s", after)
+			AtMost(fmt.Sprintf("at most %s ms later, a way of %s more", quantity.Significant(1000*after.Value, 3), metres(r, way)), after.Value, "s", after)
 		return
 	case !s.Wanted.Known():
 		r.Open(fmt.Sprintf("Whether echoes of loudspeakers disturb speech in %q cannot be told.", space.Name), s.Wanted.Missing...)
@@ -146,7 +146,7 @@ func echoArrival(r *check.Report, space *schema.Space) {
 		a.See(late.First.Run.Part.Header, "what comes first")
 		echoRemedies(a, late, within.Value)
 	}
-	a.Assumed(l.Assumed...).AtMost(fmt.Sprintf("at most %s of the floor with sound over %s late and less than %s below what came before", share, after, within), share.Value, "%", share)
+	a.Assumed(l.Assumed...).AtMost(fmt.Sprintf("at most %s of the floor with sound over %s ms late and less than %s below what came before", share, quantity.Significant(1000*after.Value, 3), within), share.Value, "%", share)
 	if late.Share > 0 {
 		a.At(placeAt(late.Speaker)).Evidence(
 			check.Number("floor that hears one", math.Round(float64(late.Share)), "%"),

@@ -307,9 +307,7 @@ func noiseOf(space *schema.Space) (Figure[quantity.SoundLevel], sound.Bands) {
 func WantedLevel(space *schema.Space) Figure[quantity.SoundLevel] {
 	switch {
 	case space.WantedLevel.Set():
-		f := given(space.WantedLevel, "wanted")
-		f.Sum = "wanted: " + space.WantedLevel.Text
-		return f
+		return given(space.WantedLevel, "wanted")
 	case space.WantedOverNoise.Set():
 		noise, _ := noiseOf(space)
 		f := Figure[quantity.SoundLevel]{Missing: noise.Missing}
