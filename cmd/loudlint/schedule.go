@@ -42,6 +42,8 @@ type scheduling struct {
 
 func scheduleCommand(p *Process) *cli.Command {
 	c := &scheduling{options: schedule.Usual()}
+	page := c.page.declare()
+	page[slices.IndexFunc(page, func(f *cli.Flag) bool { return f.Name == "width" })].Doc = "width of the page (default: that of the terminal, else 96)"
 	return &cli.Command{
 		Name:      "schedule",
 		Arguments: "KIND[,KIND...] [DESIGN]",
@@ -62,7 +64,7 @@ func scheduleCommand(p *Process) *cli.Command {
 			percentFlag(&c.options.Spares, "spares", "how many more loudspeakers and attenuators are ordered, rounded up for each model (default 5 %)"),
 			cli.Texts(&c.folders, "folder", "FOLDER", "where else a file that the design uses may lie"),
 			cli.Number(&c.workers, "workers", "NUMBER", "processors to use at most (default all); the result is the same", 1, 1024),
-		}, c.page.declare()...),
+		}, page...),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "the schedule is written; it has gaps where the design says too little"},
 			{Status: statusNotUnderstood, Means: "the design, or the call itself, could not be understood, or the schedule not be written"},

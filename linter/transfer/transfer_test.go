@@ -2,6 +2,9 @@ package transfer_test
 
 import (
 	"bytes"
+	"os"
+	"os/exec"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -230,6 +233,43 @@ func TestRoundTrip(t *testing.T) {
 				t.Errorf("the rooms were not folded into runs: %d lines", strings.Count(one.Text, "\n"))
 			}
 		})
+	}
+}
+
+// TestSavedByAnotherProgram: a schedule that LibreOffice opened and saved, as
+// people do, says the same.
+func TestSavedByAnotherProgram(t *testing.T) {
+	t.Parallel()
+	if testing.Short() {
+		t.Skip("it starts an office program")
+	}
+	program, err := exec.LookPath("soffice")
+	if err != nil {
+		t.Skip("soffice is not installed: Debian's libreoffice-calc-nogui has it")
+	}
+	design := read(t, "branched"+schema.Ending, source.NewFile("branched"+schema.Ending, []byte(branched)))
+	table := schedule.Make(analysis.Analyse(design, 1), schedule.Loudspeakers, schedule.Usual())
+	var b bytes.Buffer
+	if err := sheet.WriteXLSX(&b, []*schedule.Table{table}); err != nil {
+		t.Fatal(err)
+	}
+	folder, out := t.TempDir(), t.TempDir()
+	file := filepath.Join(folder, "workbook.xlsx")
+	want := convert(t, b.Bytes(), transfer.Options{Design: design}).Text
+	if err := os.WriteFile(file, b.Bytes(), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	arguments := []string{"-env:UserInstallation=file://" + filepath.Join(folder, "profile"), "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", out, file}
+	if text, err := exec.CommandContext(t.Context(), program, arguments...).CombinedOutput(); err != nil {
+		t.Fatalf("%v: %s", err, text)
+	}
+	data, err := os.ReadFile(filepath.Join(out, "workbook.xlsx"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := convert(t, data, transfer.Options{Design: design})
+	if diff := cmp.Diff(want, got.Text); diff != "" || len(got.Notices) > 0 {
+		t.Errorf("(-written +saved again) %v\n%s", got.Notices, diff)
 	}
 }
 
