@@ -31,6 +31,8 @@ require (
 	github.com/rogpeppe/go-internal v1.16.0
 	// SARIF against its published schema.
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
+	// HTML as browsers read it.
+	golang.org/x/net v0.62.0
 )
 
 require (
@@ -52,7 +54,6 @@ require (
 	github.com/xuri/nfp v0.0.2-0.20250530014748-2ddeb826f9a9 // indirect
 	golang.org/x/crypto v0.58.0 // indirect
 	golang.org/x/mod v0.41.0 // indirect
-	golang.org/x/net v0.62.0 // indirect
 	golang.org/x/sync v0.24.0 // indirect
 	golang.org/x/sys v0.49.0 // indirect
 	golang.org/x/tools v0.51.0 // indirect

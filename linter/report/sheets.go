@@ -1,0 +1,288 @@
+package report
+
+import (
+	"fmt"
+	"html/template"
+	"slices"
+	"strings"
+
+	"loudlint/linter"
+	"loudlint/linter/analysis"
+	"loudlint/linter/drawing"
+	"loudlint/linter/schedule"
+	"loudlint/schema"
+)
+
+// sheet is the calculation of an amplifier or a line.
+type sheet struct {
+	ID       string
+	Name     string
+	Says     string
+	Figures  []figure
+	Runs     []run
+	Pictures []template.HTML
+	Notes    []string
+}
+
+// figure is one quantity with its arithmetic.
+type figure struct{ Name, Value, Sum string }
+
+// run is a block of loudspeakers with what it takes and receives.
+type run struct {
+	Name              string
+	Count             int
+	Each, EachSum     string
+	Receives, Through string
+}
+
+// sheets makes the calculation sheets of all amplifiers and lines.
+func (p *page) sheets(j *linter.Judged) {
+	for i, a := range j.System.Amplifiers {
+		p.Units = append(p.Units, unitSheet(j, a, i+1))
+	}
+	for i, l := range j.System.Lines {
+		p.Lines = append(p.Lines, lineSheet(j, l, i+1))
+	}
+}
+
+// add adds a figure: its value and arithmetic, or what keeps it from being
+// known.
+func add[Q fmt.Stringer](s *sheet, name string, f *analysis.Figure[Q]) {
+	if f.Known() {
+		s.Figures = append(s.Figures, figure{clean(name), clean(f.Value.String()), clean(f.Sum)})
+	} else {
+		s.Figures = append(s.Figures, figure{clean(name), "not known", clean("not stated: " + missingText(f.Missing))})
+	}
+	for _, a := range f.Assumed {
+		s.note(a)
+	}
+}
+
+// note adds what was taken for granted, once.
+func (s *sheet) note(text string) {
+	text = clean(strings.ToUpper(text[:1]) + text[1:] + ".")
+	if !slices.Contains(s.Notes, text) {
+		s.Notes = append(s.Notes, text)
+	}
+}
+
+func missingText(all []analysis.Missing) string {
+	const few = 3
+	var texts []string
+	for i, m := range all {
+		if i == few {
+			texts = append(texts, fmt.Sprintf("and %d more", len(all)-few))
+			break
+		}
+		texts = append(texts, m.What+" of "+m.Part)
+	}
+	return strings.Join(texts, ", ")
+}
+
+func unitSheet(j *linter.Judged, a *analysis.Amplifier, number int) sheet {
+	s := sheet{ID: fmt.Sprintf("amplifier-%d", number), Name: clean(a.Part.Name), Says: clean(a.Part.Model.V)}
+	for _, c := range a.Channels {
+		of := ""
+		if !c.Part.Implied {
+			of = " of " + c.Part.Name
+		}
+		add(&s, "rated power"+of, &c.Rated)
+		if c.CarriesLines() {
+			add(&s, "load"+of, &c.Load)
+		}
+	}
+	for _, o := range a.Outputs {
+		if len(o.Lines) == 0 {
+			continue
+		}
+		of := " on " + o.Part.Name
+		add(&s, "voltage"+of, &o.Volts)
+		add(&s, "load"+of, &o.Load)
+		add(&s, "impedance"+of, &o.Impedance)
+		if o.Kind == analysis.ConstantVoltage && o.Floor.Value > 0 {
+			add(&s, "lowest impedance the rating implies"+of, &o.Floor)
+		}
+	}
+	if len(a.Lines) > 0 {
+		s.Pictures = append(s.Pictures, element(drawing.LoadsOf(j, a), s.ID+"-loads"))
+	}
+	for i, o := range a.Outputs {
+		// A load that is the same at all frequencies is no picture worth.
+		if len(o.Lines) > 0 && o.Kind == analysis.LowImpedance {
+			if picture := drawing.ImpedanceOf(o); picture != nil {
+				s.Pictures = append(s.Pictures, element(picture, fmt.Sprintf("%s-output-%d", s.ID, i+1)))
+			}
+		}
+	}
+	return s
+}
+
+func lineSheet(j *linter.Judged, l *analysis.Line, number int) sheet {
+	s := sheet{ID: fmt.Sprintf("line-%d", number), Name: clean(l.Part.Name), Says: "no amplifier stated"}
+	if l.Amplifier != nil {
+		s.Says = l.Amplifier.Part.Name
+		if l.Output != nil {
+			s.Says += ", " + l.Output.Part.Name
+		}
+		s.Says = clean("on " + s.Says)
+	}
+	add(&s, "load", &l.Load)
+	if l.Loss.Drop.Known() && l.Loss.Worst != "" {
+		add(&s, "lost in the cable at "+l.Loss.Worst, &l.Loss.Drop)
+		s.Figures = append(s.Figures, figure{Name: "the same as a level", Value: fmt.Sprintf("%.2f dB", float64(l.Loss.DB))})
+		for _, c := range l.Loss.Cables {
+			s.Figures = append(s.Figures, figure{clean("cable on the way: " + c.Kind), fmt.Sprintf("%.4g ohm", c.LoopOhm), clean(fmt.Sprintf("2 × %.4g m × %s", c.Metres, c.PerLength))})
+		}
+	} else {
+		add(&s, "lost in the cable", &l.Loss.Drop)
+	}
+	currents, _ := l.Currents()
+	for i := range currents {
+		c := &currents[i]
+		add(&s, "current in "+c.Cable.Name, &c.Most)
+		add(&s, "current that "+c.Cable.Name+" may carry", &c.Rating)
+	}
+	for _, a := range l.Attenuators {
+		add(&s, "load behind "+a.Part.Name, &a.Behind)
+	}
+	for _, r := range l.Runs {
+		s.Runs = append(s.Runs, runOf(r))
+	}
+	s.Pictures = append(s.Pictures, element(drawing.Line(j, l), s.ID+"-walk"))
+	if picture, _ := drawing.LevelsOf(j, l); picture != nil {
+		s.Pictures = append(s.Pictures, element(picture, s.ID+"-levels"))
+	}
+	return s
+}
+
+func runOf(r *analysis.Run) run {
+	one := run{Name: clean(runName(r)), Count: r.Count, Each: "not known", Receives: "not known"}
+	if r.Each.Known() {
+		one.Each, one.EachSum = clean(r.Each.Value.String()), clean(r.Each.Sum)
+	}
+	if f := r.Receives(); f.Known() {
+		one.Receives, one.Through = clean(f.Value.String()), clean(f.Sum)
+	}
+	return one
+}
+
+func runName(r *analysis.Run) string {
+	name := r.Part.MemberName(0)
+	if n := r.Part.Count(); n > 1 {
+		name += " … " + r.Part.MemberName(n-1)
+	}
+	return name
+}
+
+// table is a schedule on the page.
+type table struct {
+	ID, Title string
+	Columns   []column
+	Rows      []row
+	Notes     []string
+}
+
+type column struct {
+	Name   string
+	Number bool
+}
+
+type row struct {
+	Cells []cell
+	Total bool
+}
+
+type cell struct {
+	Text   string
+	Number bool
+}
+
+// tableOf takes over the columns of a schedule in which something stands.
+func tableOf(t *schedule.Table) table {
+	used := t.Used()
+	out := table{ID: "schedule-" + string(t.Kind), Title: t.Title}
+	for _, c := range used {
+		out.Columns = append(out.Columns, column{clean(t.Columns[c].Name()), t.Columns[c].Kind == schedule.Number})
+	}
+	for i := range t.Rows {
+		r := row{Total: t.Rows[i].Total}
+		for _, c := range used {
+			r.Cells = append(r.Cells, cell{clean(t.Columns[c].Show(t.Rows[i].Cells[c])), t.Columns[c].Kind == schedule.Number})
+		}
+		out.Rows = append(out.Rows, r)
+	}
+	for _, n := range t.Notes {
+		out.Notes = append(out.Notes, clean(n))
+	}
+	return out
+}
+
+// matrix shows, for parts of one kind, which check answered what.
+type matrix struct {
+	Name   string
+	Checks []string
+	Rows   []matrixRow
+}
+
+type matrixRow struct {
+	Name  string
+	Cells []mark
+}
+
+// mark is the gravest answer of a check about a part.
+type mark struct {
+	Letter string // "E", "W", "N", "O", "A", "P"; "" when it was not asked
+	Word   string
+}
+
+// kinds are the parts that have a matrix, in order.
+var kinds = []struct {
+	name string
+	of   []string
+}{
+	{"The job", []string{""}},
+	{"Amplifiers and mixers", []string{schema.KindAmplifier, schema.KindMixer}},
+	{"Lines", []string{"line"}},
+	{"Sources", []string{schema.KindMicrophone, schema.KindMusic, schema.KindMessage, schema.KindTelephone}},
+	{"Spaces", []string{"space"}},
+}
+
+// matricesOf sorts every answer to its outermost part.
+func matricesOf(j *linter.Judged) []matrix {
+	type key struct{ kind, name string }
+	builds := make([]matrixBuild, len(kinds)+1)
+	at := map[string]int{}
+	for i, k := range kinds {
+		builds[i].name = k.name
+		for _, kind := range k.of {
+			at[kind] = i
+		}
+	}
+	builds[len(kinds)].name = "Others"
+	for i := range j.Outcomes {
+		o := &j.Outcomes[i]
+		var k key
+		if len(o.Subject.Path) > 0 {
+			k = key{o.Subject.Path[0].Kind, o.Subject.Path[0].Name}
+		}
+		n, known := at[k.kind]
+		if !known {
+			n = len(kinds)
+		}
+		name := k.name
+		switch {
+		case k.kind == "":
+			name = "the job"
+		case !known:
+			name = strings.ReplaceAll(k.kind, "_", " ") + " " + k.name
+		}
+		builds[n].put(clean(name), o)
+	}
+	var all []matrix
+	for i := range builds {
+		if len(builds[i].rows) > 0 {
+			all = append(all, builds[i].matrix())
+		}
+	}
+	return all
+}
