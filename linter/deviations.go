@@ -10,13 +10,16 @@ import (
 // depart marks the failures that deviations accept, and says what each deviation
 // comes to. Of two that accept the same failure the first in the design counts;
 // the other has met it all the same.
-func depart(outcomes []check.Outcome, deviations []*schema.Deviation, plan []asked, options Options) []*check.Departure {
-	departures := make([]*check.Departure, len(deviations))
-	for i, part := range deviations {
+func depart(outcomes []check.Outcome, design *schema.Design, plan []asked, options Options) []*check.Departure {
+	departures := make([]*check.Departure, len(design.Deviations))
+	for i, part := range design.Deviations {
 		d := &check.Departure{Part: part, Today: options.Date}
 		departures[i] = d
 		d.Check, d.Nearest = checkNamed(part.Name, options.Checks)
 		d.Asked = slices.ContainsFunc(plan, func(a asked) bool { return a.check.ID == part.Name && !a.off })
+		if absent, nearest, ok := design.Absent(&part.Address); ok {
+			d.Absent, d.NearestPart = &absent, nearest
+		}
 		meet(d, outcomes)
 	}
 	return departures

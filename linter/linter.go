@@ -139,7 +139,7 @@ func Judge(design *schema.Design, options Options) *Judged {
 	for i, p := range asking(plan) {
 		j.Outcomes = append(j.Outcomes, p.graded(runs[i].Outcomes)...)
 	}
-	departures := depart(j.Outcomes, design.Deviations, plan, options)
+	departures := depart(j.Outcomes, design, plan, options)
 	for _, p := range last {
 		run := &check.Run{Check: p.check, System: j.System, Limits: p.limits, Departures: departures}
 		p.check.Judge(run)

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
 	"loudlint/linter/check"
 	"loudlint/schema/source"
@@ -11,7 +12,7 @@ import (
 var DeviationStands = &check.Check{
 	ID:      "deviation-stands",
 	Asks:    "Does each deviation say why, by whom and until when it is accepted, and does it still meet a finding?",
-	Summary: "An agreed departure has expired, is not stated in full, or meets nothing.",
+	Summary: "An agreed departure has expired, is not stated in full, names what is not there, or meets nothing.",
 	Why: "A deviation takes a finding off the list. One without a reason, or that nobody answers for, hides a fault; one that has run out was never looked at again; " +
 		"one that meets nothing any more will one day hide something that nobody agreed to.",
 	How: "Holds each deviation against the findings of the check it names. It covers the part it names and what stands inside that: a line covers its loudspeakers, an amplifier its channels, outputs and inputs. " +
@@ -68,6 +69,8 @@ func deviationStands(r *check.Report, d *check.Departure) {
 	switch {
 	case d.Check == nil:
 		noSuchCheck(r, d)
+	case d.Absent != nil:
+		noSuchPart(r, d)
 	case !d.Stated():
 		deviationUnstated(r, d, from)
 	case d.Expired():
@@ -107,6 +110,16 @@ func noSuchCheck(r *check.Report, d *check.Departure) {
 		return
 	}
 	a.Remedy(check.Computed, fmt.Sprintf("Write %s if that is meant.", d.Nearest), check.Edit{Span: d.Part.NameSpan, New: `"` + d.Nearest + `"`})
+}
+
+func noSuchPart(r *check.Report, d *check.Departure) {
+	kind := strings.ReplaceAll(d.Absent.Kind, "_", " ")
+	named := d.Absent.Name
+	a := stating(r.Fail(check.Warning, fmt.Sprintf("There is no %s %q: this deviation from %s accepts nothing.", kind, named.V, d.Part.Name)), d).At(named.Span)
+	if d.NearestPart != "" {
+		a.Remedy(check.Computed, fmt.Sprintf("Write %q if that is meant.", d.NearestPart), check.Edit{Span: named.Span, New: `"` + d.NearestPart + `"`})
+	}
+	takeOut(a, d)
 }
 
 func deviationUnstated(r *check.Report, d *check.Departure, from string) {

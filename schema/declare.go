@@ -103,11 +103,16 @@ type attributeOptions struct {
 	example  string
 	fewest   int // of a list: at least so many items
 	most     int // and at most so many; 0 for any number
+	later    bool
 }
 
 func required(o *attributeOptions) { o.required = true }
 
 func example(text string) option { return func(o *attributeOptions) { o.example = text } }
+
+// later says of a name that it is not for the dialect to find out whether there is
+// such a part.
+func later(o *attributeOptions) { o.later = true }
 
 // between demands a list of so many items.
 func between(fewest, most int) option {
@@ -311,7 +316,9 @@ func name[T any](attr string, kind refKind, at func(*T) *Value[string], doc stri
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if v, ok := d.text(expr, takes); ok && d.fitName(v) {
 			*at(to) = v
-			d.refer(kind, v)
+			if !o.later {
+				d.refer(kind, v)
+			}
 		}
 	}
 	return ofValue(a, at)

@@ -113,21 +113,22 @@ func (x *dialect) declareSurroundings() {
 	}).seal()
 }
 
-// Address attributes name one part, one kind of part per attribute.
+// Address attributes name one part, one kind of part per attribute. See
+// Design.Absent for names of what is not there.
 func address[T any](at func(*T) *Address) []attribute[T] {
 	return []attribute[T]{
-		name("amplifier", refAmplifier, func(t *T) *Value[string] { return &at(t).Amplifier }, "the amplifier it is about", example("Rack")),
-		name("mixer", refUnit, func(t *T) *Value[string] { return &at(t).Mixer }, "the mixer it is about", example("Matrix")),
-		name("channel", refChannel, func(t *T) *Value[string] { return &at(t).Channel }, "the power channel of that amplifier", example("Channel 1")),
-		name("output", refOutput, func(t *T) *Value[string] { return &at(t).Output }, "the output of that amplifier", example("Zone 1")),
-		name("line", refLine, func(t *T) *Value[string] { return &at(t).Line }, "the line it is about", example("South")),
-		name("loudspeaker", refDevice, func(t *T) *Value[string] { return &at(t).Loudspeaker }, "the loudspeaker of that line", example("Aisle 2 7")),
-		name("attenuator", refDevice, func(t *T) *Value[string] { return &at(t).Attenuator }, "the attenuator of that line", example("Hall level")),
-		name("source", refSource, func(t *T) *Value[string] { return &at(t).Source }, "the source it is about", example("Shift office")),
-		name("mute_link", refMuteLink, func(t *T) *Value[string] { return &at(t).MuteLink }, "the mute link it is about", example("Fire panel")),
-		name("space", refSpace, func(t *T) *Value[string] { return &at(t).Space }, "the space it is about", example("Hall")),
-		name("supply", refSupply, func(t *T) *Value[string] { return &at(t).Supply }, "the supply it is about", example("Standby battery")),
-		name("reading", refReading, func(t *T) *Value[string] { return &at(t).Reading }, "the reading it is about", example("North first fix")),
+		name("amplifier", refAmplifier, func(t *T) *Value[string] { return &at(t).Amplifier }, "the amplifier it is about", example("Rack"), later),
+		name("mixer", refUnit, func(t *T) *Value[string] { return &at(t).Mixer }, "the mixer it is about", example("Matrix"), later),
+		name("channel", refChannel, func(t *T) *Value[string] { return &at(t).Channel }, "the power channel of that amplifier", example("Channel 1"), later),
+		name("output", refOutput, func(t *T) *Value[string] { return &at(t).Output }, "the output of that amplifier", example("Zone 1"), later),
+		name("line", refLine, func(t *T) *Value[string] { return &at(t).Line }, "the line it is about", example("South"), later),
+		name("loudspeaker", refDevice, func(t *T) *Value[string] { return &at(t).Loudspeaker }, "the loudspeaker of that line", example("Aisle 2 7"), later),
+		name("attenuator", refDevice, func(t *T) *Value[string] { return &at(t).Attenuator }, "the attenuator of that line", example("Hall level"), later),
+		name("source", refSource, func(t *T) *Value[string] { return &at(t).Source }, "the source it is about", example("Shift office"), later),
+		name("mute_link", refMuteLink, func(t *T) *Value[string] { return &at(t).MuteLink }, "the mute link it is about", example("Fire panel"), later),
+		name("space", refSpace, func(t *T) *Value[string] { return &at(t).Space }, "the space it is about", example("Hall"), later),
+		name("supply", refSupply, func(t *T) *Value[string] { return &at(t).Supply }, "the supply it is about", example("Standby battery"), later),
+		name("reading", refReading, func(t *T) *Value[string] { return &at(t).Reading }, "the reading it is about", example("North first fix"), later),
 	}
 }
 

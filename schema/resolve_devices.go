@@ -319,7 +319,8 @@ func (n *lineNames) all() []string {
 	return slices.Compact(names)
 }
 
-// addresses refuses readings and deviations about parts that are not there.
+// addresses refuses readings of devices that are not there, and deviations about
+// a part of no unit.
 func (r *resolver) addresses() {
 	known := map[*Line]*lineNames{}
 	names := func(l *Line) *lineNames {
@@ -334,8 +335,6 @@ func (r *resolver) addresses() {
 		}
 	}
 	for _, d := range r.design.Deviations {
-		r.deviceOn(d.Line, d.Loudspeaker, names)
-		r.deviceOn(d.Line, d.Attenuator, names)
 		r.insideUnit(&d.Address)
 	}
 }
@@ -357,26 +356,15 @@ func (r *resolver) deviceOn(line, device Value[string], names func(*Line) *lineN
 	}
 }
 
-// insideUnit refuses channels and outputs that the unit does not have.
+// insideUnit refuses a channel or output without the unit it belongs to.
 func (r *resolver) insideUnit(a *Address) {
-	owner := a.Amplifier
-	if !owner.Set() {
-		owner = a.Mixer
-	}
-	for _, v := range []Value[string]{a.Channel, a.Output} {
-		if v.Set() && !owner.Set() {
-			r.refuse(v.Span, fmt.Sprintf("%q is a part of a unit, but of which?", v.V), "Beside it stands amplifier, or mixer, with the name of the unit.", "")
-		}
-	}
-	u := r.units[owner.V]
-	if u == nil {
+	if a.Amplifier.Set() || a.Mixer.Set() {
 		return
 	}
-	if a.Channel.Set() && u.Channel(a.Channel.V) == nil {
-		r.refuseName(a.Channel, fmt.Sprintf("a power channel of %q", u.Name), partNames(u.Channels))
-	}
-	if a.Output.Set() && u.Output(a.Output.V) == nil {
-		r.refuseName(a.Output, fmt.Sprintf("an output of %q", u.Name), partNames(u.Outputs))
+	for _, v := range []Value[string]{a.Channel, a.Output} {
+		if v.Set() {
+			r.refuse(v.Span, fmt.Sprintf("%q is a part of a unit, but of which?", v.V), "Beside it stands amplifier, or mixer, with the name of the unit.", "")
+		}
 	}
 }
 

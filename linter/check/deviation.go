@@ -24,6 +24,10 @@ type Departure struct {
 	// Nearest is what may have been meant.
 	Check   *Check
 	Nearest string
+	// Absent is the part that is named and that the design does not have, nil when
+	// it has what is named; NearestPart is what may have been meant.
+	Absent      *schema.Addressed
+	NearestPart string
 	// Asked tells that the check was asked.
 	Asked bool
 	// Today is the day of the run; zero when it is not known, and nothing has

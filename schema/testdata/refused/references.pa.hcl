@@ -42,12 +42,5 @@ reading "First" {
 }
 reading "Second" { at = "H 2" }
 reading "Third" { at = "Nowhere" }
-deviation "load-margin" {
-  line        = "Hall"
-  loudspeaker = "H 9"
-  amplifier   = "Rack"
-  channel     = "Left"
-  output      = "Zone 9"
-}
 deviation "cable-loss" { channel = "Main" }
 supply "Mains" { feeds = ["Rak"] }
