@@ -20,6 +20,13 @@ func (s *sheet) speaker(x, y float64) {
 	s.takes(box{x - speakerWide/2, y, x + speakerWide/2, y + speakerHigh})
 }
 
+// speakerAside draws a loudspeaker, its terminals to the left at a point.
+func (s *sheet) speakerAside(x, y float64) {
+	s.path("d-body", "M"+num(x)+" "+num(y-4)+"v8h5l10 6v-20l-10 6z")
+	s.path("d-ink", "M"+num(x+5)+" "+num(y-4)+"v8")
+	s.takes(box{x, y - speakerWide/2, x + speakerHigh, y + speakerWide/2})
+}
+
 // attenuator draws an adjustable attenuator in a line that goes down, its middle
 // at a point.
 func (s *sheet) attenuator(x, y float64) {

@@ -273,9 +273,12 @@ func (d *diagram) unit(b *unitBox, left, wide, linesLeft, top, edge float64) flo
 	inner := box{left, top, left + wide, 0}
 	// Lines first: the box is as high as they are.
 	y := top + max(0, head-20)
+	if !d.whole {
+		y = top + head
+	}
 	lineEnds := top
 	for _, l := range b.lines {
-		cable := y + lineHead + legRoom
+		cable := d.cableOf(y)
 		s.wire("d-wire", left+wide, cable, linesLeft, cable)
 		s.text(plain, rightward, left+wide-7, cable+4, plain.cut(outputName(l), portWide), outputName(l))
 		_, y = d.line(l, linesLeft, y, edge)
@@ -325,8 +328,20 @@ func (d *diagram) unit(b *unitBox, left, wide, linesLeft, top, edge float64) flo
 	return max(inner.bottom, y)
 }
 
-// lineHead is the room for what stands above a line.
-const lineHead = 16.0
+// lineHead is the room for what stands above a line, and stubHigh the height of
+// one that is only a stub.
+const (
+	lineHead = 16.0
+	stubHigh = 20.0
+)
+
+// cableOf gives how high the cable of a line lies that begins at a height.
+func (d *diagram) cableOf(top float64) float64 {
+	if d.whole {
+		return top + lineHead + legRoom
+	}
+	return top + stubHigh/2
+}
 
 // line draws a line from a point on and gives how far it reaches.
 func (d *diagram) line(l *analysis.Line, left, top, edge float64) (right, bottom float64) {
@@ -335,22 +350,25 @@ func (d *diagram) line(l *analysis.Line, left, top, edge float64) (right, bottom
 	marks := d.found.marks(place)
 	name := textout.Printable(l.Part.Name)
 	shown := strong.cut(name, nameWide)
-	s.marks(marks, left+4, top+12)
-	x := left + 4 + marksWidth(marks)
-	s.text(strong, leftward, x, top+12, shown, name)
+	from, baseline := left+4, top+12
+	if !d.whole {
+		cable := d.cableOf(top)
+		s.wire("d-wire", left, cable, left+16, cable)
+		s.speakerAside(left+16, cable)
+		from, baseline = left+40, cable+4
+	}
+	s.marks(marks, from, baseline)
+	x := from + marksWidth(marks)
+	s.text(strong, leftward, x, baseline, shown, name)
 	x += strong.width(shown) + 8
 	says := small.cut(lineTitle(l), max(edge-x, 60))
-	s.text(small, leftward, x, top+12, says, lineTitle(l))
+	s.text(small, leftward, x, baseline, says, lineTitle(l))
 	right = x + small.width(says)
-	top += lineHead
 	if !d.whole {
-		cable := top + legRoom
-		s.wire("d-wire", left, cable, left+30, cable)
-		s.speaker(left+40, cable-speakerHigh/2)
-		s.wire("d-wire", left+30, cable, left+36, cable)
 		d.right = max(d.right, right)
-		return right, cable + 10
+		return right, top + stubHigh
 	}
+	top += lineHead
 	cells := newCellMaker(l, d.found).cells(l.Part.Devices, true)
 	k := &chains{sheet: s, edge: edge}
 	r, bottom := k.draw(cells, left, top)

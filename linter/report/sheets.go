@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"html/template"
+	"math"
 	"slices"
 	"strings"
 
@@ -103,18 +104,36 @@ func unitSheet(j *linter.Judged, a *analysis.Amplifier, number int) sheet {
 			add(&s, "lowest impedance the rating implies"+of, &o.Floor)
 		}
 	}
-	if len(a.Lines) > 0 {
+	if slices.ContainsFunc(a.Channels, func(c *analysis.Channel) bool { return c.CarriesLines() }) {
 		s.Pictures = append(s.Pictures, element(drawing.LoadsOf(j, a), s.ID+"-loads"))
 	}
+	var flat []string
 	for i, o := range a.Outputs {
-		// A load that is the same at all frequencies is no picture worth.
-		if len(o.Lines) > 0 && o.Kind == analysis.LowImpedance {
-			if picture := drawing.ImpedanceOf(o); picture != nil {
-				s.Pictures = append(s.Pictures, element(picture, fmt.Sprintf("%s-output-%d", s.ID, i+1)))
-			}
+		if len(o.Lines) == 0 || !o.Impedance.Known() {
+			continue
 		}
+		if !varies(o) {
+			flat = append(flat, o.Part.Name)
+			continue
+		}
+		s.Pictures = append(s.Pictures, element(drawing.ImpedanceOf(o), fmt.Sprintf("%s-output-%d", s.ID, i+1)))
+	}
+	if len(flat) > 0 {
+		s.note("the impedance on " + strings.Join(flat, ", ") + " is the same at all frequencies, as far as the design says: taps are taken as resistances")
 	}
 	return s
+}
+
+// varies tells that the impedance of an output changes over frequency so much
+// that it can be seen: one that does not is no picture.
+func varies(o *analysis.Output) bool {
+	const seen = 0.01
+	low, high := math.Inf(1), 0.0
+	for hz := 62.5; hz <= 16000; hz *= 2 {
+		ohm, _ := o.ImpedanceAt(hz)
+		low, high = min(low, float64(ohm)), max(high, float64(ohm))
+	}
+	return high > low*(1+seen)
 }
 
 func lineSheet(j *linter.Judged, l *analysis.Line, number int) sheet {
