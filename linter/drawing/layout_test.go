@@ -140,6 +140,9 @@ func randomDesign(r *rand.Rand) string {
 		}
 		if r.IntN(4) > 0 {
 			b.WriteString("  cable = \"2 x 1.5 mm2\"\n  home_run = \"30 m\"\n")
+			if r.IntN(3) == 0 {
+				b.WriteString("  ring_leg = \"300 m\"\n")
+			}
 		}
 		randomDevices(&b, r, next, 3)
 		b.WriteString("}\n")

@@ -19,6 +19,14 @@ type cell struct {
 	marks  []mark
 	leg    string // the cable that leads to it
 	inside []cell // of an attenuator or a branch
+	back   bool   // no device, but the way back to the amplifier
+}
+
+// wayBack is the cell at the end of a ring.
+func (m *cellMaker) wayBack() cell {
+	c := cell{back: true, leg: textout.Printable(m.line.Part.RingLeg.Text)}
+	c.add(small, "back to the amplifier")
+	return c
 }
 
 // lettered is a line of text under or beside a symbol.
@@ -435,6 +443,12 @@ func (k *chains) cell(c *cell, x, cable float64) float64 {
 		return at
 	}
 	at := x + c.width()/2
+	if c.back {
+		s.path("d-solid", "M"+num(at+4)+" "+num(cable)+"l-9 -4v8z")
+		s.takes(box{at - 5, cable - 3, at + 4, cable + 4})
+		s.text(small, middle, at, cable+stub+pitch, c.lines[0].text, "")
+		return at
+	}
 	s.wire("d-wire", at, cable, at, cable+stub)
 	switch c.device.(type) {
 	case *schema.Existing:

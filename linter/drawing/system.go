@@ -182,13 +182,18 @@ func (d *diagram) boxes() []*unitBox {
 			b.says = append(b.says, channelText(c))
 		}
 	}
+	all := slices.Concat(mixers, amplifiers)
+	for _, m := range d.judged.Design.MuteLinks {
+		if at := slices.IndexFunc(all, func(b *unitBox) bool { return b.unit.Part == m.UnitPart }); at >= 0 {
+			all[at].says = append(all[at].says, textout.Printable("silenced by "+m.Name))
+		}
+	}
 	var loose []*analysis.Line
 	for _, l := range sys.Lines {
 		if l.Amplifier == nil {
 			loose = append(loose, l)
 		}
 	}
-	all := slices.Concat(mixers, amplifiers)
 	if len(loose) > 0 {
 		all = append(all, &unitBox{lines: loose, name: "amplifier not stated"})
 	}
@@ -369,7 +374,11 @@ func (d *diagram) line(l *analysis.Line, left, top, edge float64) (right, bottom
 		return right, top + stubHigh
 	}
 	top += lineHead
-	cells := newCellMaker(l, d.found).cells(l.Part.Devices, true)
+	maker := newCellMaker(l, d.found)
+	cells := maker.cells(l.Part.Devices, true)
+	if l.Part.RingLeg.Set() {
+		cells = append(cells, maker.wayBack())
+	}
 	k := &chains{sheet: s, edge: edge}
 	r, bottom := k.draw(cells, left, top)
 	right = max(right, r)
