@@ -264,10 +264,16 @@ func phantomFits(r *check.Report, f *analysis.Feed) (asked, found bool) {
 		return true, true
 	case phantomDoes(needs.V, gives.V):
 		return true, false
+	case !without(gives.V) && (len(voltsIn(needs.V)) == 0 || len(voltsIn(gives.V)) == 0):
+		phantomUntold(r, f, key)
+		return true, true
 	}
 	says := fmt.Sprintf("%s needs phantom power of %s, and %s gives %s.", name, needs.V, into, gives.V)
 	if without(gives.V) {
 		says = fmt.Sprintf("%s needs phantom power of %s, and %s gives none: it stays silent.", name, needs.V, into)
+		if len(voltsIn(needs.V)) == 0 {
+			says = fmt.Sprintf("%s needs phantom power (%s), and %s gives none: it stays silent.", name, needs.V, into)
+		}
 	}
 	a := r.Fail(check.Error, says).Key(key).At(pluggedAt(f)).See(readable(gives.Span), "phantom power of "+into).See(readable(needs.Span), "what "+name+" needs")
 	if to := inputInstead(f, func(f *analysis.Feed, to *analysis.Input) bool {
@@ -275,8 +281,27 @@ func phantomFits(r *check.Report, f *analysis.Feed) (asked, found bool) {
 	}); to != nil {
 		a.Remedy(check.Computed, fmt.Sprintf("Plug %s into %s, which is free and gives it.", name, to.Name()), plugInto(f, to))
 	}
-	a.Remedy(check.Advice, fmt.Sprintf("Put a phantom supply of %s into the lead, or take a microphone that needs none.", needs.V))
+	supply := "a phantom supply of " + needs.V
+	if len(voltsIn(needs.V)) == 0 {
+		supply = "the phantom supply that " + name + " needs"
+	}
+	a.Remedy(check.Advice, fmt.Sprintf("Put %s into the lead, or take a microphone that needs none.", supply))
 	return true, true
+}
+
+// phantomUntold answers where phantom power is needed and given, and one of the
+// two does not say how many volts.
+func phantomUntold(r *check.Report, f *analysis.Feed, key string) {
+	needs, gives := f.Source.Part.Phantom, f.Into.Part.Phantom
+	var lacks []analysis.Missing
+	if len(voltsIn(needs.V)) == 0 {
+		lacks = append(lacks, f.Source.Missing("volts of phantom power it needs", `phantom = "48 V"`))
+	}
+	if len(voltsIn(gives.V)) == 0 {
+		lacks = append(lacks, f.Into.Missing("volts of phantom power it gives", `phantom = "48 V"`))
+	}
+	r.Open(fmt.Sprintf("Whether the phantom power of %s (%s) suits %s (%s) cannot be told.", f.Into.Name(), gives.V, f.Source.Part.Name, needs.V), lacks...).
+		Key(key).At(pluggedAt(f))
 }
 
 // phantomHarms asks about sources that phantom power can harm: those that are not
