@@ -89,15 +89,8 @@ func (r *Result) Understood() bool {
 
 // Check reads and judges the designs at the given paths.
 func Check(paths []string, options Options) *Result {
-	r := &Result{Checks: options.Checks, Designs: make([]*Judged, len(paths))}
-	for i, p := range paths {
-		design, problems, err := schema.Load(p, schema.Options{Folders: options.Folders, Workers: options.Workers})
-		if err != nil || len(problems) > 0 {
-			r.Designs[i] = &Judged{Name: p, Err: err, Problems: problems}
-			continue
-		}
-		r.Designs[i] = Judge(design, options)
-	}
+	r := &Result{Checks: options.Checks, Designs: make([]*Judged, 0, len(paths))}
+	Each(paths, options, func(j *Judged) { r.Designs = append(r.Designs, j) })
 	return r
 }
 

@@ -35,6 +35,7 @@ type checking struct {
 	gate   string
 	passes bool
 	record string
+	below  []string
 	judging
 	page pageFlags
 }
@@ -57,6 +58,7 @@ func checkCommand(p *Process) *cli.Command {
 				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
 			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),
+			cli.Texts(&c.below, "below", "FOLDER", "judge every design in this folder and in the folders below it; files that hold only models or criteria are none"),
 		}, c.declare(p), c.page.declare()),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "every design was judged, and nothing is as grave as the gate"},
@@ -66,6 +68,7 @@ func checkCommand(p *Process) *cli.Command {
 		Examples: []cli.Example{
 			{Line: "loudlint check hall" + schema.Ending, Does: "judge a design of one file"},
 			{Line: "loudlint check hall terminal", Does: "judge two designs, each a folder of files"},
+			{Line: "loudlint check --below jobs", Does: "judge all designs of a tree of folders"},
 			{Line: "loudlint check --gate error --format sarif --output found.sarif hall", Does: "in CI: stop at errors only, and hand the result to a code-scanning service"},
 		},
 		Run: func(arguments []string) int { return c.run(arguments, p) },
@@ -73,7 +76,7 @@ func checkCommand(p *Process) *cli.Command {
 }
 
 func (c *checking) run(arguments []string, p *Process) int {
-	paths, err := designsOf(arguments)
+	paths, err := c.designs(arguments)
 	if err == nil {
 		err = refuseOutput(c.output, paths)
 	}
@@ -158,6 +161,36 @@ func (p *Process) sayProblems(r *linter.Result) {
 			_ = textout.Problems(p.Err, d.Problems, textout.Options{})
 		}
 	}
+}
+
+// designs gives those that a call names, and those below folders it names.
+func (c *checking) designs(arguments []string) ([]string, error) {
+	if len(c.below) == 0 {
+		return designsOf(arguments)
+	}
+	var paths []string
+	if len(arguments) > 0 {
+		named, err := designsOf(arguments)
+		if err != nil {
+			return nil, err
+		}
+		paths = named
+	}
+	for _, folder := range c.below {
+		found, err := schema.Find(filepath.Clean(folder))
+		if err != nil {
+			return nil, &cli.CallError{Found: err.Error() + "."}
+		}
+		if len(found) == 0 {
+			return nil, &cli.CallError{Found: fmt.Sprintf("No design lies in %s or below it.", folder), Hint: "A design is a file whose name ends in " + schema.Ending + "."}
+		}
+		for _, path := range found {
+			if !slices.Contains(paths, path) {
+				paths = append(paths, path)
+			}
+		}
+	}
+	return paths, nil
 }
 
 // gateNever lets everything pass that is understood.

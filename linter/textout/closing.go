@@ -23,9 +23,7 @@ func (p *page) closing(r *linter.Result) {
 		p.line()
 		p.heading("In all", Head, count(len(r.Designs), "design"))
 		p.line()
-		for _, d := range r.Designs {
-			p.designLine(d)
-		}
+		p.overview(r)
 		p.line()
 	} else if unjudged == 0 {
 		p.heading("In all", Head, "")
@@ -42,17 +40,101 @@ func (p *page) closing(r *linter.Result) {
 	p.lastWord(all, unjudged, len(r.Designs))
 }
 
+// overview sums up each design on a line of its own. On a narrow page, where
+// columns do not fit, each is a sentence.
+func (p *page) overview(r *linter.Result) {
+	const widestName, space = 48, 9 // columns of the page
+	wide := visibleWidth("design")
+	var all tally
+	for _, d := range r.Designs {
+		wide = max(wide, min(visibleWidth(Printable(d.Name)), widestName))
+		all = all.add(tallyOf(d))
+	}
+	columns := all.columns()
+	if labelInset+wide+len(columns)*space > p.width {
+		for _, d := range r.Designs {
+			p.designLine(d)
+		}
+		return
+	}
+	p.pad(labelInset)
+	p.paint(Label, "design")
+	p.pad(wide - len("design"))
+	for _, c := range columns {
+		p.pad(space - len(c.head))
+		p.paint(Label, c.head)
+	}
+	p.line()
+	for _, d := range r.Designs {
+		name := Printable(d.Name)
+		p.pad(labelInset)
+		p.paint(Place, name)
+		if long := visibleWidth(name); long > wide {
+			p.line()
+			p.pad(labelInset + wide)
+		} else {
+			p.pad(wide - long)
+		}
+		if !d.Understood() {
+			p.write("  " + unjudged(d))
+			p.line()
+			continue
+		}
+		t := tallyOf(d)
+		for _, c := range columns {
+			text, style := strconv.Itoa(c.of(t)), c.style
+			if c.of(t) == 0 {
+				text, style = "-", Label
+			}
+			p.pad(space - len(text))
+			p.paint(style, text)
+		}
+		p.line()
+	}
+}
+
+// column is one of the overview.
+type column struct {
+	head  string
+	style Style
+	of    func(tally) int
+}
+
+// columns are those of the overview: known and accepted findings have one where
+// there are any.
+func (t tally) columns() []column {
+	all := []column{
+		{"errors", Error, func(t tally) int { return t.errors }},
+		{"warnings", Warning, func(t tally) int { return t.warnings }},
+		{"notes", Note, func(t tally) int { return t.notes }},
+	}
+	if t.known > 0 {
+		all = append(all, column{"known", Label, func(t tally) int { return t.known }})
+	}
+	if t.accepted > 0 {
+		all = append(all, column{"accepted", Label, func(t tally) int { return t.accepted }})
+	}
+	return append(all,
+		column{"open", Open, func(t tally) int { return t.open }},
+		column{"passes", Pass, func(t tally) int { return t.pass }})
+}
+
+// unjudged says why a design was not judged.
+func unjudged(d *linter.Judged) string {
+	if d.Err != nil {
+		return "could not be read"
+	}
+	return "not understood in " + count(len(d.Problems), "place")
+}
+
 // designLine sums up one design among several.
 func (p *page) designLine(d *linter.Judged) {
 	p.whole(Place, d.Name)
 	p.join(":")
-	switch {
-	case d.Err != nil:
-		p.say("could not be read")
-	case len(d.Problems) > 0:
-		p.say("not understood in " + count(len(d.Problems), "place"))
-	default:
+	if d.Understood() {
 		p.say(tallyOf(d).counts())
+	} else {
+		p.say(unjudged(d))
 	}
 	p.fill(0, labelInset, labelInset+2)
 }

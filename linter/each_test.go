@@ -1,0 +1,53 @@
+package linter
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"loudlint/linter/analysis"
+	"loudlint/linter/check"
+)
+
+// Designs come in the order of their paths for any number of workers, and a
+// check that panics over one of them hides no other.
+func TestEach(t *testing.T) {
+	t.Parallel()
+	const designs, bad = 40, 7
+	folder := t.TempDir()
+	paths := make([]string, designs)
+	for i := range paths {
+		paths[i] = filepath.Join(folder, fmt.Sprintf("hall %02d.pa.hcl", i))
+		if err := os.WriteFile(paths[i], fmt.Appendf(nil, "system \"Hall %d\" {}\n", i), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	mistaken := &check.Check{ID: "mistaken", Judge: check.EachJob(func(r *check.Report, s *analysis.System) {
+		if s.Design.System.Name == fmt.Sprintf("Hall %d", bad) {
+			panic("no such hall")
+		}
+		r.Pass("It is a hall.")
+	})}
+	for _, workers := range []int{0, 1, 2, 3, 100} {
+		var got []string
+		Each(paths, Options{Checks: []*check.Check{mistaken}, Workers: workers}, func(j *Judged) {
+			got = append(got, j.Name)
+			switch wrong := strings.Contains(j.Name, fmt.Sprintf("%02d.", bad)); {
+			case wrong && (j.Err == nil || !strings.Contains(j.Err.Error(), "a mistake in loudlint itself") || !strings.Contains(j.Err.Error(), "no such hall")):
+				t.Errorf("%d workers, %s: %v", workers, j.Name, j.Err)
+			case !wrong && (j.Err != nil || len(j.Outcomes) != 1):
+				t.Errorf("%d workers, %s: %v, %d outcomes", workers, j.Name, j.Err, len(j.Outcomes))
+			}
+		})
+		for i, name := range got {
+			if name != filepath.ToSlash(paths[i]) && name != paths[i] {
+				t.Errorf("%d workers: %s came as number %d", workers, name, i)
+			}
+		}
+		if len(got) != designs {
+			t.Errorf("%d workers: %d designs", workers, len(got))
+		}
+	}
+}
