@@ -5,13 +5,6 @@ import "math"
 // magneticConstant is µ0 in henry per metre, as it was defined until 2019 and still holds to ten digits.
 const magneticConstant = 4e-7 * math.Pi
 
-// PairInductance is the inductance per metre of a loop of two round wires of a diameter whose middles are a distance
-// apart, in the same unit: (µ0/π)·arcosh(D/d), the textbook formula for a parallel pair at frequencies at which current
-// keeps to the surface.
-func PairInductance(diameter, apart float64) float64 {
-	return magneticConstant / math.Pi * math.Acosh(apart/diameter)
-}
-
 // Pair is what two-core cable without a data sheet has per metre of route, from the least to the most. Lamp cord has 0.1
 // to 0.2 µH and 10 to 20 pF a foot (read in copies of an encyclopaedia's article "Speaker wire"); samples of 12 to 18 AWG
 // measured 0.13 to 0.21 µH and 16 to 28 pF a foot (read: table in a loudspeaker's owner's manual). The span holds both.

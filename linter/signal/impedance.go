@@ -36,12 +36,9 @@ func (c Combiner) junction() float64 {
 // silent. Superposition, with the other outputs as shorts.
 func (c Combiner) OneDB() float64 { return LoadingDB(c.LegOhm, c.junction()) }
 
-// AlikeDB is the level when all legs carry the same signal: voltages add.
-func (c Combiner) AlikeDB() float64 { return c.OneDB() + 20*math.Log10(float64(c.Legs)) }
-
 // UnlikeDB is the level when all legs carry signals of equal level that have
 // nothing in common: powers add. Left and right of music lie between that and
-// AlikeDB.
+// the sum of signals that are alike, 10·lg(legs) higher.
 func (c Combiner) UnlikeDB() float64 { return c.OneDB() + 10*math.Log10(float64(c.Legs)) }
 
 // LoadOhm is what an output sees through its leg while the others are silent.

@@ -13,13 +13,6 @@ func CornerHz(sourceOhm, faradPerMetre, metres float64) float64 {
 	return 1 / (2 * math.Pi * sourceOhm * faradPerMetre * metres)
 }
 
-// TrebleLossDB is what a low-pass of first order takes at a frequency:
-// 10·lg(1 + (f/corner)²), circuit theory.
-func TrebleLossDB(hertz, cornerHz float64) float64 {
-	r := hertz / cornerHz
-	return 10 * math.Log10(1+r*r)
-}
-
 // LongestMetres is the length at which a lead has its corner at a frequency:
 // CornerHz solved for d.
 func LongestMetres(sourceOhm, faradPerMetre, cornerHz float64) float64 {

@@ -64,9 +64,6 @@ const btuPerHour = 3.412142
 // BTUPerHour gives watts as British thermal units per hour.
 func BTUPerHour(watts float64) float64 { return btuPerHour * watts }
 
-// WattsOfBTUPerHour gives British thermal units per hour as watts.
-func WattsOfBTUPerHour(perHour float64) float64 { return perHour / btuPerHour }
-
 // Air at 20 °C and sea level: density in kg/m³ and specific heat in J/(kg·K)
 // (physics tables, from memory).
 const (
