@@ -121,7 +121,7 @@ func intelligibility(r *check.Report, space *schema.Space) {
 	} else {
 		a = r.Pass(message + ".")
 	}
-	a.At(s.Space.Reverberation.Span).Evidence(speechEvidence(s, t)...).Assumed(t.Assumed...).Assumed(t.Doubts...).
+	a.At(s.Space.Reverberation.Span).Evidence(speechEvidence(s, t)...).Assumed(s.Noise.Assumed...).Assumed(t.Assumed...).Assumed(t.Doubts...).
 		AtLeast(fmt.Sprintf("at least %s", limit), limit.Value, "", limit)
 	seeSound(a, s.Reverberation.From)
 	seeSound(a, t.Level.From)

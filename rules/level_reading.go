@@ -109,7 +109,7 @@ func levelReading(r *check.Report, space *schema.Space) {
 		}
 		switch {
 		case wanted.Known():
-			loud(r, space, w, wanted.Value, wanted.Sum)
+			loud(r, space, w, wanted)
 		case len(w.all) == 1:
 			r.Open(fmt.Sprintf("Reading %q shows %s in space %q, with nothing to hold it against.", w.all[0].Name, w.all[0].Level.Text, space.Name),
 				analysis.Missing{What: "second level in the space, or the level wanted", Part: "space " + quoted(space.Name), Where: space.Header, Write: `wanted_level = "75 dBA"`}).
@@ -164,7 +164,8 @@ func even(r *check.Report, space *schema.Space, w walk) {
 func step(a, b *schema.Reading) float64 { return math.Abs(float64(b.Level.V - a.Level.V)) }
 
 // loud holds the softest level against what is wanted.
-func loud(r *check.Report, space *schema.Space, w walk, wanted quantity.SoundLevel, from string) {
+func loud(r *check.Report, space *schema.Space, w walk, level analysis.Figure[quantity.SoundLevel]) {
+	wanted := level.Value
 	soft := w.all[0]
 	for _, m := range w.all {
 		if m.Level.V < soft.Level.V {
@@ -172,7 +173,7 @@ func loud(r *check.Report, space *schema.Space, w walk, wanted quantity.SoundLev
 		}
 	}
 	message := fmt.Sprintf("The softest level measured in space %q is %s (%q); %s is wanted", space.Name, soft.Level.Text, soft.Name, wanted)
-	evidence := []check.Evidence{check.Plainly("softest level", soft.Level.V), {Name: "level wanted", Value: wanted.String(), Number: float64(wanted), Unit: "dBA", Sum: from}}
+	evidence := []check.Evidence{check.Plainly("softest level", soft.Level.V), {Name: "level wanted", Value: wanted.String(), Number: float64(wanted), Unit: "dBA", Sum: level.Sum}}
 	var a *check.Answer
 	switch {
 	case w.signal == "":
@@ -184,7 +185,7 @@ func loud(r *check.Report, space *schema.Space, w walk, wanted quantity.SoundLev
 		a = r.Fail(check.Warning, fmt.Sprintf("%s: %s short.", message, short))
 		a.Remedy(check.Computed, fmt.Sprintf("Raise the level there by %s: at the amplifier if it has so much in hand, else with taps of %s times the watts.", short, percent(math.Pow(10, float64(short)/10))))
 	}
-	a.Key("level " + w.signal).At(soft.Level.Span).Evidence(evidence...)
+	a.Key("level " + w.signal).At(soft.Level.Span).Evidence(evidence...).Assumed(level.Assumed...)
 	if w.signal != "" {
 		a.Bound(check.Bound{Text: "at least " + wanted.String(), Number: float64(wanted), Unit: "dBA", Basis: "stated for the space"})
 	}

@@ -134,7 +134,7 @@ func sequence(a *check.Answer, m *analysis.MuteLink) {
 func spaceLevels(a *check.Answer, relying *analysis.Relying) {
 	a.Evidence(check.Of("speech needs in "+relying.Space.Name+" with the programme on", relying.Needed))
 	if relying.Muted.Known() {
-		a.Evidence(check.Of("and with it silenced", relying.Muted))
+		a.Evidence(check.Of("and with it silenced", relying.Muted)).Assumed(relying.Muted.Assumed...)
 	}
 }
 

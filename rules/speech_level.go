@@ -146,7 +146,7 @@ func judgeLevel(r *check.Report, s *analysis.Sound, l *analysis.Levels) {
 		a.At(wantedAt(s))
 	}
 	seeSound(a, l.From)
-	a.Evidence(levelEvidence(s, l, below.Value)...).Assumed(l.Assumed...).
+	a.Evidence(levelEvidence(s, l, below.Value)...).Assumed(l.Assumed...).Assumed(s.Wanted.Assumed...).
 		Bound(check.Bound{Text: "at least " + levelText(wanted), Number: float64(wanted), Unit: "dBA", Basis: "stated for the space"})
 	if float64(l.Most.Value)-below.Value > harmful {
 		a.Caution(harmfulCaution)

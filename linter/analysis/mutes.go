@@ -247,9 +247,11 @@ func RelyingIn(space *schema.Space) *Relying {
 	r.Needed = level(space.Programme.V, space.Programme.Span, "the programme")
 	if noise.Known() && noise.Value > space.Programme.V {
 		r.Needed = level(noise.Value, space.Noise.Span, "the noise")
+		r.Needed.Assumed = noise.Assumed
 	}
 	if noise.Known() {
 		r.Muted = level(noise.Value, space.Noise.Span, "the noise")
+		r.Muted.Assumed = noise.Assumed
 	} else {
 		r.Muted.Missing = noise.Missing
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"sync"
 
 	"loudlint/linter/sound"
@@ -246,7 +247,7 @@ func side(floor sound.Outline, at, sign float64) sound.Outline {
 func octaves[Q ~float64](bands []schema.Band[Q]) (all sound.Bands, some bool) {
 	var stated [sound.BandCount]bool
 	for _, b := range bands {
-		k := int(math.Round(math.Log2(float64(b.Frequency.V)/1000))) + 3
+		k := octaveOf(b.Frequency.V)
 		if k < 0 || k >= sound.BandCount {
 			continue
 		}
@@ -275,6 +276,25 @@ func octaves[Q ~float64](bands []schema.Band[Q]) (all sound.Bands, some bool) {
 	return all, some
 }
 
+// filledIn names the octaves that octaves filled in, each with what it took there;
+// nothing where all are stated.
+func filledIn[Q interface {
+	~float64
+	fmt.Stringer
+}](bands []schema.Band[Q], all sound.Bands) string {
+	var words []string
+	for k, value := range all {
+		if !slices.ContainsFunc(bands, func(b schema.Band[Q]) bool { return octaveOf(b.Frequency.V) == k }) {
+			words = append(words, fmt.Sprintf("%s at %s", Q(math.Round(10*value)/10), quantity.Frequency(1000*math.Exp2(float64(k-3)))))
+		}
+	}
+	return strings.Join(words, ", ")
+}
+
+// octaveOf numbers the octave band that a frequency lies in, from 0 at 125 Hz; it may
+// lie outside all.
+func octaveOf(f quantity.Frequency) int { return int(math.Round(math.Log2(float64(f)/1000))) + 3 }
+
 // spectrum gives a figure in every octave, single or not.
 func spectrum[Q ~float64](s schema.Spectrum[Q]) (sound.Bands, bool) {
 	if s.Single.Set() {
@@ -294,7 +314,11 @@ func noiseOf(space *schema.Space) (Figure[quantity.SoundLevel], sound.Bands) {
 	from := []schema.Place{{Span: stated.Span, Note: "the noise"}}
 	if bands, ok := octaves(stated.Bands); ok {
 		level := quantity.SoundLevel(math.Round(10*bands.DBA()) / 10)
-		return Figure[quantity.SoundLevel]{Value: level, From: from, Sum: "octaves A-weighted and added as energies = " + level.String()}, bands
+		f := Figure[quantity.SoundLevel]{Value: level, From: from, Sum: "octaves A-weighted and added as energies = " + level.String()}
+		if absent := filledIn(stated.Bands, bands); absent != "" {
+			f.Assumed = []string{fmt.Sprintf("the noise in %q is %s: only its other octaves are stated", space.Name, absent)}
+		}
+		return f, bands
 	}
 	if !stated.Single.Set() {
 		return Figure[quantity.SoundLevel]{Missing: []Missing{missing("noise", "space", &space.Part, `noise = "58 dBA"`)}}, sound.Flat(math.Inf(-1))
@@ -310,7 +334,7 @@ func WantedLevel(space *schema.Space) Figure[quantity.SoundLevel] {
 		return given(space.WantedLevel, "wanted")
 	case space.WantedOverNoise.Set():
 		noise, _ := noiseOf(space)
-		f := Figure[quantity.SoundLevel]{Missing: noise.Missing}
+		f := Figure[quantity.SoundLevel]{Missing: noise.Missing, Assumed: noise.Assumed}
 		if f.Known() {
 			f.Value = noise.Value + quantity.SoundLevel(space.WantedOverNoise.V)
 			f.From = []schema.Place{{Span: space.Noise.Span, Note: "the noise"}, {Span: space.WantedOverNoise.Span, Note: "how far speech is to stand above it"}}

@@ -262,6 +262,35 @@ func TestNoiseInOctaves(t *testing.T) {
 	// table 3, from memory).
 	within(t, "noise", float64(room.Noise.Value), 67.0, 0.0008)
 	within(t, "wanted", float64(room.Wanted.Value), 77.0, 0.0008)
+	if len(room.Noise.Assumed) > 0 {
+		t.Errorf("every octave is stated, yet assumed %q", room.Noise.Assumed)
+	}
+}
+
+// Octaves of which nothing is stated are filled in, and each figure that rests on them
+// says with what.
+func TestNoiseInSomeOctaves(t *testing.T) {
+	t.Parallel()
+	s := worked(t, served("Room", `
+  loudspeaker "C" {`+ceiling+`
+  }
+`)+`space "Room" {
+  length    = "6 m"
+  width     = "6 m"
+  height    = "3 m"
+  noise     = { "250 Hz" = "66 dB", "1 kHz" = "60 dB" }
+  programme = "80 dBA"
+  wanted_over_noise = "10 dB"
+}`)
+	room := soundOf(t, s, "Room")
+	want := []string{`the noise in "Room" is 66 dB at 125 Hz, 63 dB at 500 Hz, 60 dB at 2 kHz, 60 dB at 4 kHz, 60 dB at 8 kHz: only its other octaves are stated`}
+	for name, assumed := range map[string][]string{
+		"noise": room.Noise.Assumed, "wanted": room.Wanted.Assumed, "with the programme silenced": analysis.RelyingIn(room.Space).Muted.Assumed,
+	} {
+		if diff := cmp.Diff(want, assumed); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", name, diff)
+		}
+	}
 }
 
 // Places that are not stated are even, said to be assumed, and in the space.
