@@ -146,10 +146,16 @@ func askedAt(space *schema.Space) source.Span {
 
 // hungAt is where the choice of a loudspeaker stands.
 func hungAt(part *schema.Loudspeaker) source.Span {
-	for _, s := range []source.Span{inside(&part.Part, part.Exposure.Span), inside(&part.Part, part.Model.Span)} {
-		if !s.IsZero() {
-			return s
-		}
+	if s := inside(&part.Part, part.Exposure.Span); !s.IsZero() {
+		return s
+	}
+	return modelAt(part)
+}
+
+// modelAt is where a loudspeaker says which it is: its model, or its first line.
+func modelAt(part *schema.Loudspeaker) source.Span {
+	if s := inside(&part.Part, part.Model.Span); !s.IsZero() {
+		return s
 	}
 	return part.Header
 }

@@ -83,7 +83,7 @@ func mountingFit(r *check.Report, run *analysis.Run) {
 			Remedy(check.Advice, advice)
 	case space != nil && space.Outdoors.V:
 		r.Fail(check.Note, fmt.Sprintf("%s is of the ceiling type, and %q is open to the sky: there is no ceiling.", name, space.Name)).
-			At(hungAt(part)).See(space.Outdoors.Span, "open to the sky").
+			At(modelAt(part)).See(space.Outdoors.Span, "open to the sky").
 			Remedy(check.Advice, "Choose a loudspeaker made for outdoors, or write the space under the canopy as one of its own.")
 	case space != nil && hangsLow(part, space, r.Limit("below_ceiling")):
 		most := space.Height.V - quantity.Length(r.Limit("below_ceiling").Value)

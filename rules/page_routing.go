@@ -19,7 +19,7 @@ var PageRouting = &check.Check{
 		"Both show on paper, and neither can be put right with the equipment that was ordered.",
 	How: "Follows the source through inputs, sends and outputs to the lines it names (lines). Where it is to page some without the others (selectable), looks for the units on the way that " +
 		"can part them: those that route any input to any output, or whose outputs are switched. A desk with keys chooses in the unit it is plugged into, and nowhere behind it; " +
-		"without keys somebody sets switches. Then compares how many destinations the desk can choose with how many there are. Units whose signal comes back to them are found on the way.",
+		"without keys somebody sets switches. Then compares how many destinations the desk can choose with how many there are. Of one that names a single line, asks whether another line always gets its pages too. Units whose signal comes back to them are found on the way.",
 	Basis: "common practice, no published source",
 	Blind: "What a unit can do is taken from its routing and its switched outputs. Who may page where, what happens when two page at once, and whether a page opens a zone that is switched off " +
 		"are matters of the unit's settings. Whether a signal comes back stays open where a unit's routing is not stated. Spaces that share a line cannot be told apart by any desk, which is no promise broken.",
@@ -143,12 +143,20 @@ func pluggedInputs(src *analysis.Source) string {
 func selectableLines(r *check.Report, src *analysis.Source) {
 	place := inside(&src.Part.Part, src.Part.Selectable.Span)
 	name := src.Part.Name
-	if len(src.Lines) < 2 {
-		r.Pass(fmt.Sprintf("%s has one line to page.", name)).Key("choice").At(place)
-		return
-	}
 	sel := r.System().Selecting(src)
 	switch {
+	case len(src.Lines) < 2 && len(sel.Along) > 0:
+		r.Fail(check.Error, fmt.Sprintf("%s is to page %s without the others, and nothing on the way parts %s from it.", name, listedLines(src.Lines), listedLines(sel.Along))).Key("choice").At(place).
+			See(sel.Along[0].Part.Header, "gets every page too").
+			Remedy(check.Advice, "Choose a unit with a switched output for each line, or one that sends any input to any output.").
+			Remedy(check.Computed, "Let it page whatever it reaches.", check.Write(&src.Part.Part, src.Part.Selectable.Span, "selectable", "false"))
+		return
+	case len(src.Lines) < 2 && len(sel.AlongMissing) > 0:
+		r.Open(fmt.Sprintf("Whether %s can page %s without the others cannot be told.", name, listedLines(src.Lines)), sel.AlongMissing...).Key("choice").At(place)
+		return
+	case len(src.Lines) < 2:
+		r.Pass(fmt.Sprintf("%s has one line to page.", name)).Key("choice").At(place)
+		return
 	case len(sel.Destinations) < 2 && len(sel.Missing) > 0:
 		r.Open(fmt.Sprintf("Whether %s can page some of its lines without the others cannot be told.", name), sel.Missing...).Key("choice").At(place)
 		return

@@ -100,7 +100,7 @@ func programmeFit(r *check.Report, p *analysis.Place) {
 		r.Open(fmt.Sprintf("Whether music %s comes from more than horns cannot be told.", placeIn(p)), analysis.MergeMissing(missing)...).At(horn.Part.Header)
 	default:
 		r.Fail(check.Note, fmt.Sprintf("%s is meant to be heard %s, and %s there %s: music will sound thin and hard.", music.Part.Name, placeIn(p), counted(horns, "loudspeaker"), verb(horns, "is a horn", "are all horns"))).
-			At(hungAt(horn.Part)).See(music.Part.Header, "the music").
+			At(modelAt(horn.Part)).See(music.Part.Header, "the music").
 			Remedy(check.Advice, fmt.Sprintf("Hang cabinets or columns %s for the music, or keep the music off it (lines = [ … ] on the source).", placeIn(p)))
 	}
 }

@@ -18,6 +18,12 @@ type Selecting struct {
 	// Later are the destinations that there would be if the keys reached the
 	// units behind the first one too.
 	Later [][]*Line
+	// Along are lines it reaches besides its own and that nothing parts from one
+	// of them, be it keys, switches or a matrix.
+	Along []*Line
+	// AlongMissing is what the design does not say and the rest of the lines
+	// besides its own might be parted by.
+	AlongMissing []Missing
 	// At are the units in which its lines are parted.
 	At []*Unit
 	// Missing is what the design does not say and more lines might be parted by.
@@ -57,6 +63,7 @@ func (s *System) Selecting(src *Source) *Selecting {
 			}
 		}
 	}
+	alongside(src, sel, ways)
 	if len(perhaps) == len(sel.Destinations) {
 		return sel
 	}
@@ -68,6 +75,38 @@ func (s *System) Selecting(src *Source) *Selecting {
 		}
 	}
 	return sel
+}
+
+// alongside finds the lines that get what a source sends to its own.
+func alongside(src *Source, sel *Selecting, ways map[*Line][]parting) {
+	if len(src.Besides) == 0 {
+		return
+	}
+	shares := func(perhaps bool) []*Line {
+		var all []*Line
+		for _, group := range together(slices.Concat(src.Lines, src.Besides), ways, func(p parting) bool { return p.sure || perhaps }) {
+			if !slices.Contains(src.Lines, group[0]) {
+				continue // none of its own: they would come first
+			}
+			for _, l := range group {
+				if slices.Contains(src.Besides, l) {
+					all = append(all, l)
+				}
+			}
+		}
+		return all
+	}
+	sel.Along = shares(true)
+	if len(shares(false)) == len(sel.Along) {
+		return
+	}
+	for _, l := range slices.Concat(src.Lines, src.Besides) {
+		for _, p := range ways[l] {
+			if !p.sure {
+				sel.AlongMissing = MergeMissing(sel.AlongMissing, []Missing{missing("routing", p.unit.Part.Kind, &p.unit.Part.Part, `routing = "one programme, lines switched"`)})
+			}
+		}
+	}
 }
 
 // partings gives, for every line a source reaches, the outputs on its way at
@@ -99,7 +138,7 @@ func (s *System) partings(src *Source) map[*Line][]parting {
 			return append(slices.Clone(v.way), parting{u, o, v.first, stated})
 		}
 		for _, n := range v.at.exits.lines {
-			if l := s.Lines[n]; src.heard.has(n) && ways[l] == nil {
+			if l := s.Lines[n]; ways[l] == nil {
 				ways[l] = append([]parting{}, leave(l.Part.OutputPart)...)
 			}
 		}

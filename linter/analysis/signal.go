@@ -17,6 +17,8 @@ type Source struct {
 	Lines []*Line
 	// Unreached are lines it names to which no way leads.
 	Unreached []*Line
+	// Besides are lines it does not name and to which a way leads.
+	Besides []*Line
 	// DeadEnds are inputs it comes to from which no line can be reached, the
 	// first one of each way.
 	DeadEnds []*Input
@@ -359,6 +361,8 @@ func (s *System) findLines(src *Source, lines map[string]int, groups map[string]
 			src.Lines = append(src.Lines, l)
 		case wanted && stated:
 			src.Unreached = append(src.Unreached, l)
+		case !wanted && reach.has(n):
+			src.Besides = append(src.Besides, l)
 		}
 	}
 }

@@ -14,9 +14,10 @@ line "A" {
     space    = "Yard"
   }
   loudspeaker "H" { # expect fail note: in "Hall", and 1 loudspeaker there is a horn
-    kind  = "horn"
-    tap   = "10 W"
-    space = "Hall"
+    kind     = "horn"
+    tap      = "10 W"
+    exposure = "IP54"
+    space    = "Hall"
   }
 }
 line "B" {
