@@ -61,7 +61,7 @@ func readReference(t *testing.T) reference {
 	return r
 }
 
-// TestPublishedLines holds test vectors TV1 to TV7 and worked examples W1 and W3 to W11; W2 and W12 have tests of their
+// TestPublishedLines holds test vectors TV1 to TV7, worked examples W1 and W3 to W11, a tap sum and three losses; W2 and W12 have tests of their
 // own below.
 func TestPublishedLines(t *testing.T) {
 	t.Parallel()
@@ -83,7 +83,7 @@ func TestPublishedLines(t *testing.T) {
 			}
 		})
 	}
-	for id := range strings.FieldsSeq("TV1 TV2 TV3 TV4 TV5 TV6 TV7 W1 W3 W4 W5 W6 W7 W8 W9 W10 W11") {
+	for id := range strings.FieldsSeq("TV1 TV2 TV3 TV4 TV5 TV6 TV7 W1 W3 W4 W5 W6 W7 W8 W9 W10 W11 HEADROOM1 LOSS1 LOSS2 LOSS3") {
 		if !seen[id] {
 			t.Errorf("example %s is missing", id)
 		}
@@ -294,5 +294,29 @@ func TestSmallestArea(t *testing.T) {
 	next, ok := conductor.NextLarger(conductor.Conductor{AreaMM2: areaMM2})
 	if !ok || next.AreaMM2 != 1 {
 		t.Errorf("next size %g mm²", next.AreaMM2)
+	}
+}
+
+// What insertion loss takes: a load has so many times the power without it, 0.5, 1, 1.5, 2 and 2.5 dB (10^(dB/10), derived;
+// the one-page note "Transformer Insertion Losses" prints the first three so). Ten loads of 7.06 W, 70.6 W, behind 1.5 dB
+// are left with 5 W each (the note's example).
+func TestPublishedInsertionLoss(t *testing.T) {
+	t.Parallel()
+	arriving := func(lossDB float64, l circuit.Load) float64 {
+		n := circuit.New(11)
+		for range 10 {
+			n.Load(n.Attenuator(0, circuit.Attenuator{InsertionDB: lossDB}), l)
+		}
+		return solve(t, n, 1000, 100).TotalLoadWatts
+	}
+	for lossDB, want := range map[float64]float64{0.5: 1.122, 1: 1.259, 1.5: 1.413, 2: 1.585, 2.5: 1.778} {
+		l := circuit.Load{Ohm: 2000}
+		if got := arriving(0, l) / arriving(lossDB, l); math.Abs(got-want) > 0.0005 {
+			t.Errorf("%g dB: %.5g times the power without it, want %g", lossDB, got, want)
+		}
+	}
+	tapped := circuit.Load{PowerW: 7.06, MarkedVolts: 100}
+	if without, with := arriving(0, tapped), arriving(1.5, tapped); math.Abs(without-70.6) > 0.001 || math.Abs(with-50) > 0.05 {
+		t.Errorf("ten of 7.06 W: %.4g W without 1.5 dB and %.4g W with it, want 70.6 and 50", without, with)
 	}
 }

@@ -168,6 +168,11 @@ func TestTemperature(t *testing.T) {
 	for _, row := range p.IECCorrection.Rows {
 		within(t, "IEC 60228 correction to 20 °C", 1/conductor.AtTemperature(1, row.Celsius), row.Factor, p.IECCorrection.ToleranceRelative)
 	}
+	// The exact form of that correction, kt = 254.5/(234.5 + t) (IEC 60228, from memory; values derived), which is
+	// 1/254.5 = 0.003929 per kelvin.
+	for celsius, kt := range map[float64]float64{10: 1.0409, 30: 0.9622, 50: 0.8946, 70: 0.8358, 90: 0.7843} {
+		within(t, "IEC 60228 correction, exact", 1/conductor.AtTemperature(1, celsius), kt, 1e-4)
+	}
 }
 
 func TestSizesNotHeld(t *testing.T) {
