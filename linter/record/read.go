@@ -205,7 +205,7 @@ func unescaped(text string) (plain string, bad int) {
 // escape reads \u{HEX} or \x{HEX} at the beginning of a text.
 func escape(text string) (c string, size int, ok bool) {
 	end := strings.IndexByte(text, '}')
-	if len(text) < 3 || text[2] != '{' || end < 0 {
+	if len(text) < 3 || text[2] != '{' || end < 3 {
 		return "", 0, false
 	}
 	n, err := strconv.ParseUint(text[3:end], 16, 32)
