@@ -117,7 +117,9 @@ func holds(name string) (parts, system bool) {
 }
 
 // aside tells of an outermost block that it serves designs and is no part of
-// one.
+// one: what a used file may hold, and values with names.
 func aside(word string) bool {
-	return strings.HasSuffix(word, "_model") || slices.Contains([]string{"use", "given", "criteria", "criterion"}, word)
+	x := theDialect()
+	i := slices.Index(x.tops, word)
+	return word == x.given.name || i >= 0 && x.top[i].catalogue
 }
