@@ -2,6 +2,8 @@ package linter
 
 import (
 	"cmp"
+	"fmt"
+	"runtime"
 	"slices"
 
 	"loudlint/linter/analysis"
@@ -87,11 +89,33 @@ func (r *Result) Understood() bool {
 	return !slices.ContainsFunc(r.Designs, func(j *Judged) bool { return !j.Understood() })
 }
 
-// Check reads and judges the designs at the given paths.
+// Check reads and judges the designs at the given paths, several at once.
 func Check(paths []string, options Options) *Result {
-	r := &Result{Checks: options.Checks, Designs: make([]*Judged, 0, len(paths))}
-	Each(paths, options, func(j *Judged) { r.Designs = append(r.Designs, j) })
+	r := &Result{Checks: options.Checks, Designs: make([]*Judged, len(paths))}
+	workers := options.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	// Several designs share out the processors among them better than the parts
+	// of one do.
+	options.Workers = max(1, workers/max(1, len(paths)))
+	parallel.Do(len(paths), workers, func(i int) { r.Designs[i] = read(paths[i], options) })
 	return r
+}
+
+// read reads and judges one design. A mistake of the program that one design
+// brings out must not hide what is found in the others.
+func read(path string, options Options) (j *Judged) {
+	defer func() {
+		if mistake := recover(); mistake != nil {
+			j = &Judged{Name: path, Err: fmt.Errorf("judge the design %s: a mistake in loudlint itself, please report it with the design: %v", path, mistake)}
+		}
+	}()
+	design, problems, err := schema.Load(path, schema.Options{Folders: options.Folders, Workers: options.Workers})
+	if err != nil || len(problems) > 0 {
+		return &Judged{Name: path, Err: err, Problems: problems}
+	}
+	return Judge(design, options)
 }
 
 // Judge works out a design and asks the checks of it.

@@ -13,7 +13,7 @@ import (
 
 // Designs come in the order of their paths for any number of workers, and a
 // check that panics over one of them hides no other.
-func TestEach(t *testing.T) {
+func TestCheckOfMany(t *testing.T) {
 	t.Parallel()
 	const designs, bad = 40, 7
 	folder := t.TempDir()
@@ -32,7 +32,7 @@ func TestEach(t *testing.T) {
 	})}
 	for _, workers := range []int{0, 1, 2, 3, 100} {
 		var got []string
-		Each(paths, Options{Checks: []*check.Check{mistaken}, Workers: workers}, func(j *Judged) {
+		for _, j := range Check(paths, Options{Checks: []*check.Check{mistaken}, Workers: workers}).Designs {
 			got = append(got, j.Name)
 			switch wrong := strings.Contains(j.Name, fmt.Sprintf("%02d.", bad)); {
 			case wrong && (j.Err == nil || !strings.Contains(j.Err.Error(), "a mistake in loudlint itself") || !strings.Contains(j.Err.Error(), "no such hall")):
@@ -40,7 +40,7 @@ func TestEach(t *testing.T) {
 			case !wrong && (j.Err != nil || len(j.Outcomes) != 1):
 				t.Errorf("%d workers, %s: %v, %d outcomes", workers, j.Name, j.Err, len(j.Outcomes))
 			}
-		})
+		}
 		for i, name := range got {
 			if name != filepath.ToSlash(paths[i]) && name != paths[i] {
 				t.Errorf("%d workers: %s came as number %d", workers, name, i)
