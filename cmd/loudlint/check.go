@@ -54,8 +54,7 @@ func checkCommand(p *Process) *cli.Command {
 			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), or instead of findings a table of who silences whom on each line (matrix)",
 				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
 			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
-			cli.Word(&c.gate, "gate", "least severity that makes the exit status 1 (default warning); with never, no finding does",
-				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
+			gateFlag(&c.gate, "least severity that makes the exit status 1 (default warning); with never, no finding does"),
 			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),
 			cli.Texts(&c.below, "below", "FOLDER", "judge every design in this folder and in the folders below it; files that hold only models or criteria are none"),
@@ -122,24 +121,25 @@ func (c *checking) run(arguments []string, p *Process) int {
 func (c *checking) write(w io.Writer, r *linter.Result, status int, p *Process) error {
 	switch c.format {
 	case formSARIF:
-		tool := sarif.Tool{Name: name, Version: releaseOf(readBuild()), ExitCode: &status}
-		if folder, err := os.Getwd(); err == nil {
-			tool.Folder = filepath.ToSlash(folder)
-		}
-		return sarif.Write(w, r, tool)
+		return sarif.Write(w, r, sarifTool(status))
 	case formLines:
 		return textout.WriteLines(w, r, textout.Options{Passes: c.passes})
 	}
-	o := p.page(c.page.colour, c.page.width)
+	o := c.page.options(p, c.output)
 	o.Passes = c.passes
-	if c.output != "" {
-		o.Colour = c.page.colour == "always"
-		o.Width = c.page.width
-	}
 	if c.format == formMatrix {
 		return textout.WriteMatrix(w, r, o)
 	}
 	return textout.Write(w, r, o)
+}
+
+// sarifTool is this program, which ends with a status, as SARIF names it.
+func sarifTool(status int) sarif.Tool {
+	tool := sarif.Tool{Name: name, Version: releaseOf(readBuild()), ExitCode: &status}
+	if folder, err := os.Getwd(); err == nil {
+		tool.Folder = filepath.ToSlash(folder)
+	}
+	return tool
 }
 
 // sayProblems tells people why a design was not judged when the result is
@@ -195,6 +195,10 @@ func (c *checking) designs(arguments []string) ([]string, error) {
 
 // gateNever lets everything pass that is understood.
 const gateNever = "never"
+
+func gateFlag(to *string, doc string) *cli.Flag {
+	return cli.Word(to, "gate", doc, cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"})
+}
 
 func statusOf(r *linter.Result, gate string) int {
 	least, some := check.ParseSeverity(gate)

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"slices"
 
@@ -43,8 +42,7 @@ func compareCommand(p *Process) *cli.Command {
 			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each thing that changed (lines), or the new design in SARIF 2.1.0 with a baselineState on each result (sarif)",
 				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per change"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}),
 			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
-			cli.Word(&c.gate, "gate", "least severity of a new finding that makes the exit status 1 (default warning); with never, none does",
-				cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"}),
+			gateFlag(&c.gate, "least severity of a new finding that makes the exit status 1 (default warning); with never, none does"),
 		}, c.declare(p), c.page.declare()),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "both were judged, and no finding that is new, or graver than before, is as grave as the gate"},
@@ -156,18 +154,9 @@ func nameAt(path, rev string) string {
 func (c *comparing) write(w io.Writer, comparison *compare.Comparison, r *linter.Result, status int, p *Process) error {
 	switch c.format {
 	case formSARIF:
-		tool := sarif.Tool{Name: name, Version: releaseOf(readBuild()), ExitCode: &status}
-		if folder, err := os.Getwd(); err == nil {
-			tool.Folder = filepath.ToSlash(folder)
-		}
-		return sarif.Write(w, r, tool)
+		return sarif.Write(w, r, sarifTool(status))
 	case formLines:
 		return textout.WriteComparisonLines(w, comparison)
 	}
-	o := p.page(c.page.colour, c.page.width)
-	if c.output != "" {
-		o.Colour = c.page.colour == "always"
-		o.Width = c.page.width
-	}
-	return textout.WriteComparison(w, comparison, o)
+	return textout.WriteComparison(w, comparison, c.page.options(p, c.output))
 }

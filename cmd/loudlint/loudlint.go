@@ -115,6 +115,15 @@ func (f *pageFlags) declare() []*cli.Flag {
 	}
 }
 
+// options gives how a page is laid out that is shown, or written into a file:
+// there neither colour nor width is a terminal's.
+func (f *pageFlags) options(p *Process, output string) textout.Options {
+	if output != "" {
+		return textout.Options{Colour: f.colour == "always", Width: f.width}
+	}
+	return p.page(f.colour, f.width)
+}
+
 // say writes to a stream and gives the exit status: a reader that has seen
 // enough and closed the pipe is no reason to fail.
 func (p *Process) say(to io.Writer, write func(io.Writer) error) int {

@@ -7,7 +7,6 @@ import (
 	"loudlint/linter"
 	"loudlint/linter/report"
 	"loudlint/linter/schedule"
-	"loudlint/rules"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 )
@@ -44,10 +43,6 @@ func reportOptions(j *linter.Judged, date quantity.Date) report.Options {
 	if !date.IsZero() {
 		options.Date = date.String()
 	}
-	for _, l := range j.InForce {
-		if l.Check == rules.ReadingAgrees {
-			options.Schedules.Below, options.Schedules.Above = quantity.Percent(l.Limits.Get("lowest").Value), quantity.Percent(l.Limits.Get("highest").Value)
-		}
-	}
+	readingBand(&options.Schedules, j.InForce)
 	return options
 }

@@ -183,10 +183,8 @@ func (c *scheduling) write(w io.Writer, tables []*schedule.Table, p *Process) er
 	case formXLSX:
 		return sheet.WriteXLSX(w, tables)
 	}
-	o := p.page(c.page.colour, c.page.width)
-	if c.output != "" {
-		o.Colour, o.Width = c.page.colour == "always", c.page.width
-	} else if c.page.width == 0 {
+	o := c.page.options(p, c.output)
+	if c.output == "" && c.page.width == 0 {
 		o.Width = p.Columns // tables use what there is
 	}
 	return textout.WriteTables(w, tables, o)
@@ -195,12 +193,17 @@ func (c *scheduling) write(w io.Writer, tables []*schedule.Table, p *Process) er
 // tolerance takes the band of a test sheet from the limits in force.
 func (c *scheduling) tolerance(design *schema.Design) []schema.Problem {
 	limits, problems := linter.LimitsInForce(design, linter.Options{Checks: rules.All()})
+	readingBand(&c.options, limits)
+	return problems
+}
+
+// readingBand lets a test sheet ask for what the check of readings will accept.
+func readingBand(to *schedule.Options, limits []linter.InForce) {
 	for _, l := range limits {
 		if l.Check == rules.ReadingAgrees {
-			c.options.Below, c.options.Above = quantity.Percent(l.Limits.Get("lowest").Value), quantity.Percent(l.Limits.Get("highest").Value)
+			to.Below, to.Above = quantity.Percent(l.Limits.Get("lowest").Value), quantity.Percent(l.Limits.Get("highest").Value)
 		}
 	}
-	return problems
 }
 
 // settle finds the form, and refuses what a form cannot hold.
@@ -269,8 +272,8 @@ func oneDesign(arguments []string) (string, error) {
 // refuseOver refuses to write over a design, and over any other file unless
 // that is asked for: it may be filled in by hand.
 func refuseOver(output string, designs []string, replace bool) error {
-	if strings.HasSuffix(output, schema.Ending) || slices.ContainsFunc(designs, func(path string) bool { return sameFile(path, output) }) {
-		return &cli.CallError{Found: fmt.Sprintf("--output %s would write over a design.", output), Hint: "Give the result a name of its own."}
+	if err := refuseOutput(output, designs); err != nil {
+		return err
 	}
 	if info, err := os.Stat(output); err == nil && info.Mode().IsRegular() && !replace {
 		return &cli.CallError{Found: fmt.Sprintf("--output %s is there already, and somebody may have written into it.", output), Hint: "Give the result another name, or say --replace."}
