@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // AttenuatorOverride asks whether somebody can turn down what everybody has to
@@ -357,9 +358,9 @@ func switchingFails(r *check.Report, l *analysis.Line, unit *analysis.Unit, w *a
 		case analysis.WantsContact:
 			reason = fmt.Sprintf("%s acts on a contact, and %s gives its signal only", into, name)
 		case analysis.PlugRefused:
-			reason = fmt.Sprintf("%s acts on a contact, and %s plug does not go into it", into, withArticle(w.At.Plug))
+			reason = fmt.Sprintf("%s acts on a contact, and %s plug does not go into it", into, wording.WithArticle(w.At.Plug))
 		case analysis.PlugTooSmall:
-			reason = fmt.Sprintf("%s acts on a contact, and %s plug has no contacts for it", into, withArticle(w.At.Plug))
+			reason = fmt.Sprintf("%s acts on a contact, and %s plug has no contacts for it", into, wording.WithArticle(w.At.Plug))
 		case analysis.NoObstacle, analysis.SharedInput, analysis.DoesNotMute, analysis.NotReceiving:
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // BassProtection asks whether the bass that transformers cannot take is cut.
@@ -83,7 +84,7 @@ func bassOf(r *check.Report, amp *analysis.Amplifier, b *analysis.Bass, programm
 		return
 	case b.Short > 0:
 		a = r.Fail(severity, fmt.Sprintf("%s reaches %s on %s down to %s, and %s of line %s %s %s at the lowest.",
-			capital(programme), counted(b.Short, "loudspeaker"), amplifierName(amp), b.Cut.V, quoted(b.WorstRun.Part.Name), quoted(b.WorstRun.Line.Part.Name), verb(b.WorstRun.Count, "takes", "take"), b.Needs.V)).
+			wording.Capital(programme), wording.Counted(b.Short, "loudspeaker"), amplifierName(amp), b.Cut.V, quoted(b.WorstRun.Part.Name), quoted(b.WorstRun.Line.Part.Name), verb(b.WorstRun.Count, "takes", "take"), b.Needs.V)).
 			See(b.Source.Part.Header, "where the "+programme+" comes from")
 		bassRemedies(a, amp, b, alone)
 		if len(b.Missing) > 0 {
@@ -93,7 +94,7 @@ func bassOf(r *check.Report, amp *analysis.Amplifier, b *analysis.Bass, programm
 		r.Open(fmt.Sprintf("Whether bass of the %s on %s is cut where its loudspeakers cannot take it is not known.", programme, amplifierName(amp)), b.Missing...).Key(programme)
 		return
 	default:
-		a = r.Pass(fmt.Sprintf("%s reaches %s on %s down to %s, and none needs a cut above %s.", capital(programme), counted(b.All, "loudspeaker"), amplifierName(amp), b.Cut.V, b.Needs.V))
+		a = r.Pass(fmt.Sprintf("%s reaches %s on %s down to %s, and none needs a cut above %s.", wording.Capital(programme), wording.Counted(b.All, "loudspeaker"), amplifierName(amp), b.Cut.V, b.Needs.V))
 	}
 	a.Key(programme).
 		At(inside(&amp.Part.Part, amp.Part.HighPass.Span)).

@@ -9,6 +9,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // CableLoss asks how far the worst loudspeaker of a line is below the voltage of
@@ -122,7 +123,7 @@ func othersPast(l *analysis.Line, limit check.Limit) string {
 	if past < 1 {
 		return ""
 	}
-	return fmt.Sprintf("; %s more than %s too", counted(past, "other")+verb(past, " loses", " lose"), limit)
+	return fmt.Sprintf("; %s more than %s too", wording.Counted(past, "other")+verb(past, " loses", " lose"), limit)
 }
 
 func cableEvidence(loss *analysis.Loss, us bool) []check.Evidence {

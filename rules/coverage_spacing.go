@@ -10,6 +10,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // CoverageSpacing asks whether ceiling loudspeakers hang close enough together.
@@ -85,7 +86,7 @@ func coverageSpacing(r *check.Report, space *schema.Space) {
 		return
 	}
 	if math.IsInf(float64(c.Diameter.Value), 1) {
-		r.Pass(fmt.Sprintf("%s in %q %s all round: the floor is covered.", capital(counted(c.Count, "ceiling loudspeaker")), space.Name, verb(c.Count, "sounds", "sound"))).
+		r.Pass(fmt.Sprintf("%s in %q %s all round: the floor is covered.", wording.Capital(wording.Counted(c.Count, "ceiling loudspeaker")), space.Name, verb(c.Count, "sounds", "sound"))).
 			At(coverageAt(c)).See(readable(c.Part.Coverage.Span), "coverage angle")
 		return
 	}
@@ -101,7 +102,7 @@ func coverageSpacing(r *check.Report, space *schema.Space) {
 		severity = check.Note
 	}
 	columns, rows := c.Need(r.Limit("note_spacing").Value / 100)
-	message := fmt.Sprintf("Each of %s in %q covers a circle of %s at the height of the ears", counted(c.Count, "ceiling loudspeaker"), space.Name, metres(r, c.Diameter.Value))
+	message := fmt.Sprintf("Each of %s in %q covers a circle of %s at the height of the ears", wording.Counted(c.Count, "ceiling loudspeaker"), space.Name, metres(r, c.Diameter.Value))
 	if c.Count == 1 {
 		message = fmt.Sprintf("The ceiling loudspeaker in %q covers a circle of %s at the height of the ears", space.Name, metres(r, c.Diameter.Value))
 	}
@@ -110,7 +111,7 @@ func coverageSpacing(r *check.Report, space *schema.Space) {
 	case severity == 0:
 		a = r.Pass(message + ", and the floor is covered.")
 	case c.Over.Value <= 0:
-		a = r.Fail(severity, fmt.Sprintf("%s in %q %s no higher than the ears.", capital(counted(c.Count, "ceiling loudspeaker")), space.Name, verb(c.Count, "hangs", "hang")))
+		a = r.Fail(severity, fmt.Sprintf("%s in %q %s no higher than the ears.", wording.Capital(wording.Counted(c.Count, "ceiling loudspeaker")), space.Name, verb(c.Count, "hangs", "hang")))
 	case c.Placed:
 		a = r.Fail(severity, fmt.Sprintf("%s, and some place is %s from the nearest.", message, metres(r, c.Furthest)))
 	default:

@@ -6,6 +6,7 @@ import (
 
 	"loudlint/linter/check"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // DeviationStands asks whether each agreed departure still holds.
@@ -84,7 +85,7 @@ func deviationStands(r *check.Report, d *check.Departure) {
 		if d.Part.Until.Set() {
 			until = " until " + d.Part.Until.V.String()
 		}
-		stating(r.Pass(fmt.Sprintf("%s accepts %s%s.", from, counted(d.Meets, "finding"), until)), d)
+		stating(r.Pass(fmt.Sprintf("%s accepts %s%s.", from, wording.Counted(d.Meets, "finding"), until)), d)
 	}
 }
 
@@ -150,7 +151,7 @@ func stillCounted(d *check.Departure) string {
 	if d.Meets == 0 {
 		return "nothing is found that it could accept"
 	}
-	return fmt.Sprintf("%s of %s %s as before", counted(d.Meets, "finding"), d.Part.Name, verb(d.Meets, "counts", "count"))
+	return fmt.Sprintf("%s of %s %s as before", wording.Counted(d.Meets, "finding"), d.Part.Name, verb(d.Meets, "counts", "count"))
 }
 
 func deviationMeetsNothing(r *check.Report, d *check.Departure, from string) {

@@ -8,6 +8,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // ExposureRating asks whether loudspeakers stand dust and water where they hang.
@@ -103,7 +104,7 @@ func exposureRating(r *check.Report, space *schema.Space) {
 	case len(missing) > 0:
 		r.Open(fmt.Sprintf("Whether all loudspeakers in %q stand %s cannot be told.", space.Name, placeText(space)), missing...).Caution(caution...)
 	case !failed:
-		a := r.Pass(fmt.Sprintf("%s in %q %s at least %s.", capital(counted(judged, "loudspeaker")), space.Name, verb(judged, "is", "are"), needs)).At(askedAt(space)).Caution(caution...)
+		a := r.Pass(fmt.Sprintf("%s in %q %s at least %s.", wording.Capital(wording.Counted(judged, "loudspeaker")), space.Name, verb(judged, "is", "are"), needs)).At(askedAt(space)).Caution(caution...)
 		protectionLimit(a, space, needs, limit)
 	}
 }
@@ -114,7 +115,7 @@ func unprotected(r *check.Report, space *schema.Space, k *kindHung, needs quanti
 		severity = check.Error
 	}
 	has := k.part.Exposure
-	a := r.Fail(severity, fmt.Sprintf("%s in %q (%s) %s %s; %s needs at least %s.", capital(counted(k.count, "loudspeaker")), space.Name, k.name, verb(k.count, "is", "are"), has.V, placeText(space), needs)).
+	a := r.Fail(severity, fmt.Sprintf("%s in %q (%s) %s %s; %s needs at least %s.", wording.Capital(wording.Counted(k.count, "loudspeaker")), space.Name, k.name, verb(k.count, "is", "are"), has.V, placeText(space), needs)).
 		Key(k.key).At(hungAt(k.part)).See(askedAt(space), "what the space is").See(readable(has.Span), "what the data sheet says")
 	protectionLimit(a, space, needs, limit)
 	a.Remedy(check.Computed, fmt.Sprintf("Choose a loudspeaker of %s or better there, or hang it where it stays dry.", needs))

@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // FeedbackMargin asks whether a microphone that stands among its loudspeakers can be
@@ -103,7 +104,7 @@ func feedbackMargin(r *check.Report, src *analysis.Source) {
 		r.NotAsked()
 		return
 	}
-	name := capital(src.Part.Name)
+	name := wording.Capital(src.Part.Name)
 	if !f.Known() {
 		r.Open(fmt.Sprintf("Whether %s rings in %q cannot be told.", src.Part.Name, f.Sound.Space.Name), f.Missing...)
 		return

@@ -9,6 +9,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // ImpedanceFloor asks whether an amplifier output sees no less impedance than it
@@ -87,9 +88,9 @@ func impedanceFloor(r *check.Report, o *analysis.Output) {
 	var answer *check.Answer
 	low := !quantity.AtLeast(sees, floor.V)
 	if low {
-		answer = r.Fail(check.Error, fmt.Sprintf("%s needs at least %s and sees %s%s: it has to give more current than it may.", capital(outputName(o)), floor.V, sees, at))
+		answer = r.Fail(check.Error, fmt.Sprintf("%s needs at least %s and sees %s%s: it has to give more current than it may.", wording.Capital(outputName(o)), floor.V, sees, at))
 	} else {
-		answer = r.Pass(fmt.Sprintf("%s needs at least %s and sees %s%s.", capital(outputName(o)), floor.V, sees, at))
+		answer = r.Pass(fmt.Sprintf("%s needs at least %s and sees %s%s.", wording.Capital(outputName(o)), floor.V, sees, at))
 	}
 	answer.Evidence(check.Of("lowest impedance of the load", o.Impedance), check.Plainly("lowest impedance allowed", floor.V)).
 		Bound(check.Bound{Text: fmt.Sprintf("at least %s", floor.V), Number: float64(floor.V), Unit: "ohm", Basis: outputFigure}).
@@ -130,7 +131,7 @@ func impedanceRemedies(answer *check.Answer, o *analysis.Output) {
 	}
 	if u := equalUnits(o); u.count > 0 {
 		if fit := int(float64(u.ohm)/floor + 1e-9); fit > 0 {
-			answer.Remedy(check.Computed, fmt.Sprintf("Connect at most %s of %s in parallel to this output; %d are connected.", counted(fit, "loudspeaker"), u.ohm, u.count))
+			answer.Remedy(check.Computed, fmt.Sprintf("Connect at most %s of %s in parallel to this output; %d are connected.", wording.Counted(fit, "loudspeaker"), u.ohm, u.count))
 		}
 		if inSeries := grouped(u, floor); inSeries > 1 {
 			groups := u.count / inSeries

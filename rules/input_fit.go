@@ -10,6 +10,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // InputFit asks whether each plug goes into an input that is made for it.
@@ -195,10 +196,10 @@ func plugFits(r *check.Report, f *analysis.Feed) (asked, found bool) {
 		}
 		names[n] = s.V
 	}
-	a := r.Fail(check.Warning, fmt.Sprintf("%s has %s plug, and %s takes %s.", f.Source.Part.Name, withArticle(plug.V), f.Into.Name(), listed(names))).
+	a := r.Fail(check.Warning, fmt.Sprintf("%s has %s plug, and %s takes %s.", f.Source.Part.Name, wording.WithArticle(plug.V), f.Into.Name(), listed(names))).
 		Key(atUnit("plug", f)).At(inside(&f.Part.Part, plug.Span)).See(readable(sockets.Span), "what "+f.Into.Name()+" takes")
 	var edits []check.Edit
-	text := fmt.Sprintf("Order an adapter, or the lead with %s plug.", withArticle(names[0]))
+	text := fmt.Sprintf("Order an adapter, or the lead with %s plug.", wording.WithArticle(names[0]))
 	if len(names) == 1 {
 		edits = append(edits, check.Write(&f.Part.Part, plug.Span, "connector", strconv.Quote(names[0])))
 	}
@@ -366,5 +367,5 @@ func inputFitSend(r *check.Report, links []*analysis.Link) {
 		r.NotAsked()
 		return
 	}
-	r.Pass(fmt.Sprintf("%s suits %s of %s.", capital(links[0].Into.Name()), links[0].Part.Send.Name, links[0].From.Part.Name)).At(linkedAt(links[0]))
+	r.Pass(fmt.Sprintf("%s suits %s of %s.", wording.Capital(links[0].Into.Name()), links[0].Part.Send.Name, links[0].From.Part.Name)).At(linkedAt(links[0]))
 }

@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // InputTaken asks whether two things are plugged into one audio input.
@@ -130,9 +131,9 @@ func inputTaken(r *check.Report, i *analysis.Input) {
 	for n, p := range all {
 		names[n] = p.name()
 	}
-	severity, message := check.Error, fmt.Sprintf("%s go into %s: one input takes one plug.", capital(listed(names)), i.Name())
+	severity, message := check.Error, fmt.Sprintf("%s go into %s: one input takes one plug.", wording.Capital(listed(names)), i.Name())
 	if chained(i, all) {
-		severity, message = check.Note, fmt.Sprintf("%s share %s: see on the data sheet that desks may be chained.", capital(listed(names)), i.Name())
+		severity, message = check.Note, fmt.Sprintf("%s share %s: see on the data sheet that desks may be chained.", wording.Capital(listed(names)), i.Name())
 	}
 	last := all[len(all)-1]
 	a := r.Fail(severity, message).At(last.place())
@@ -177,7 +178,7 @@ func inputNotSaid(r *check.Report, i *analysis.Input, all []plugged) {
 		}
 	}
 	if users == 1 {
-		r.Pass(fmt.Sprintf("%s is the only thing plugged into %s.", capital(all[0].name()), i.Unit.Part.Name))
+		r.Pass(fmt.Sprintf("%s is the only thing plugged into %s.", wording.Capital(all[0].name()), i.Unit.Part.Name))
 		return
 	}
 	names := make([]string, len(all))

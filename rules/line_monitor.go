@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // LineMonitor asks whether end-of-line devices see the line they watch.
@@ -73,7 +74,7 @@ func lineMonitor(r *check.Report, l *analysis.Line) {
 	if len(w.Behind)+len(w.Unwatched) > 0 || looped {
 		return
 	}
-	message := fmt.Sprintf("%s %s line %q to its far end", capital(endNames(w.Ends)), verb(len(w.Ends), "watches", "watch"), l.Part.Name)
+	message := fmt.Sprintf("%s %s line %q to its far end", wording.Capital(endNames(w.Ends)), verb(len(w.Ends), "watches", "watch"), l.Part.Name)
 	if w.Attenuators > 0 {
 		message += fmt.Sprintf(", except what stands behind %s, which no such device sees", verb(w.Attenuators, "its attenuator", "its attenuators"))
 	}
@@ -112,7 +113,7 @@ func unwatched(r *check.Report, l *analysis.Line, w *analysis.Watch) {
 			texts[i] = fmt.Sprintf("what comes after %q, from %q on", u.After, u.Name)
 		}
 	}
-	answer := r.Fail(check.Warning, fmt.Sprintf("%s %s not watch %s of line %q.", capital(endNames(w.Ends)), verb(len(w.Ends), "does", "do"), listed(texts), l.Part.Name)).
+	answer := r.Fail(check.Warning, fmt.Sprintf("%s %s not watch %s of line %q.", wording.Capital(endNames(w.Ends)), verb(len(w.Ends), "does", "do"), listed(texts), l.Part.Name)).
 		Key("unwatched").At(w.Unwatched[0].At)
 	for i, u := range w.Unwatched {
 		answer.See(u.At, texts[i])

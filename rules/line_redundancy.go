@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // LineRedundancy asks whether a space of an emergency system can still be spoken
@@ -119,7 +120,7 @@ func lineRedundancy(r *check.Report, space *schema.Space) {
 	allowed := total - keptAtLeast(space, total)
 	switch {
 	case total == space.Count():
-		r.Pass(fmt.Sprintf("%s %s one loudspeaker: there is nothing to share out.", capital(spaceName(space)), verb(space.Count(), "has", "have each")))
+		r.Pass(fmt.Sprintf("%s %s one loudspeaker: there is nothing to share out.", wording.Capital(spaceName(space)), verb(space.Count(), "has", "have each")))
 	case largest.Count > allowed:
 		redundancyFails(r, space, shares, largest, total)
 	case len(missing) > 0:
@@ -163,7 +164,7 @@ func redundancyFails(r *check.Report, space *schema.Space, shares []*analysis.Sp
 			a.See(l.Part.Header, "a line that serves it")
 		}
 	}
-	a.Remedy(check.Computed, fmt.Sprintf("Hang %s of it, every second one, on a line of another amplifier with a route of its own.", counted(kept-left, "more loudspeaker")))
+	a.Remedy(check.Computed, fmt.Sprintf("Hang %s of it, every second one, on a line of another amplifier with a route of its own.", wording.Counted(kept-left, "more loudspeaker")))
 }
 
 // redundancyBasis is where the half comes from.

@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // LoudspeakerOverdriven asks whether a loudspeaker receives more than it is rated
@@ -85,7 +86,7 @@ func loudspeakerOverdriven(r *check.Report, s *analysis.Run) {
 	}
 	name := "Loudspeaker " + quoted(s.MostAt)
 	if s.Count > 1 {
-		name += ", of " + counted(s.Count, "loudspeaker") + ","
+		name += ", of " + wording.Counted(s.Count, "loudspeaker") + ","
 	}
 	answer := r.Fail(check.Error, fmt.Sprintf("%s receives %s at full output and is rated %s: %s too much.", name, most, rated.V, most-rated.V)).
 		Evidence(check.Of("most power received", s.Receives()), check.Plainly("rated power", rated.V)).

@@ -10,6 +10,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // OverrideSupply asks whether override relays get their current.
@@ -217,17 +218,17 @@ func relaysOfFeed(r *check.Report, part *schema.Part, name string, rail schema.V
 	most := shareOfRelay(highest)
 	at := inside(part, rail.Span)
 	if !quantity.AtMost(rail.V.Voltage, most) {
-		r.Fail(check.Error, fmt.Sprintf("%s gives %s to override relays made for %s.", capital(name), rail.V.Voltage, analysis.RelayVolts)).
+		r.Fail(check.Error, fmt.Sprintf("%s gives %s to override relays made for %s.", wording.Capital(name), rail.V.Voltage, analysis.RelayVolts)).
 			Key("volts").At(at).Evidence(check.Plainly("volts for relays", rail.V.Voltage)).
 			AtMost(fmt.Sprintf("at most %s of %s, which is %s", highest, analysis.RelayVolts, most), highest.Value, "%", highest).
 			Remedy(check.Advice, fmt.Sprintf("Feed the relays from %s.", analysis.RelayVolts))
 	}
 	if !current.Known() {
-		r.Open(fmt.Sprintf("Whether %s has the current for its %s cannot be told.", name, counted(count, "override relay")), current.Missing...).Key("current").At(at)
+		r.Open(fmt.Sprintf("Whether %s has the current for its %s cannot be told.", name, wording.Counted(count, "override relay")), current.Missing...).Key("current").At(at)
 		return
 	}
 	over := !quantity.AtMost(current.Value, rail.V.Current)
-	message := fmt.Sprintf("%s has %s for override relays, and the %d it feeds on %s %s %s.", capital(name), rail.V.Current, count, counted(len(lines), "line"), verb(count, "takes", "take"), current.Value)
+	message := fmt.Sprintf("%s has %s for override relays, and the %d it feeds on %s %s %s.", wording.Capital(name), rail.V.Current, count, wording.Counted(len(lines), "line"), verb(count, "takes", "take"), current.Value)
 	var answer *check.Answer
 	if over {
 		answer = r.Fail(check.Error, message)

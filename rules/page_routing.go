@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // PageRouting asks whether the hardware can do what a source promises.
@@ -219,7 +220,7 @@ func nothingParts(r *check.Report, src *analysis.Source, sel *analysis.Selecting
 func keysShort(r *check.Report, src *analysis.Source, sel *analysis.Selecting) bool {
 	keys, place := src.Part.Selects, inside(&src.Part.Part, src.Part.Selectable.Span)
 	if keys.Set() && keys.V < len(sel.Destinations) {
-		r.Fail(check.Error, fmt.Sprintf("%s can choose %s and has %d to choose from.", src.Part.Name, counted(keys.V, "destination"), len(sel.Destinations))).Key("keys").At(place).
+		r.Fail(check.Error, fmt.Sprintf("%s can choose %s and has %d to choose from.", src.Part.Name, wording.Counted(keys.V, "destination"), len(sel.Destinations))).Key("keys").At(place).
 			Evidence(check.Number("destinations it can choose", float64(keys.V), "")).
 			Bound(check.Bound{Text: fmt.Sprintf("at least %d", len(sel.Destinations)), Number: float64(len(sel.Destinations)), Basis: "one for each line or group of lines that the hardware parts"}).
 			See(readable(keys.Span), "how many it can choose").

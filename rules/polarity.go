@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/linter/signal"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // Polarity asks whether all loudspeakers move the same way.
@@ -67,7 +68,7 @@ func polarityOfJob(r *check.Report, s *analysis.System) {
 	case system.Polarity.Set():
 		r.Pass(fmt.Sprintf("The convention is stated: %s.", system.Polarity.V)).Key("convention").At(system.Polarity.Span)
 	default:
-		a := r.Fail(check.Note, fmt.Sprintf("Nothing says how %s are to be connected the same way round.", counted(count, "loudspeaker"))).
+		a := r.Fail(check.Note, fmt.Sprintf("Nothing says how %s are to be connected the same way round.", wording.Counted(count, "loudspeaker"))).
 			Key("convention").At(place)
 		text := `State one convention for the job, such as polarity = "brown to +, blue to -", and put it into the cable schedule.`
 		if system.Header.IsZero() {
@@ -110,7 +111,7 @@ func polarityOfPlace(r *check.Report, p *analysis.Place) {
 			continue
 		}
 		seen[part] = true
-		r.Fail(check.Error, fmt.Sprintf("%s of line %q is stated as reversed against %s %s: they cancel where both are heard.", runName(run), run.Line.Part.Name, counted(normal, "loudspeaker"), placeIn(p))).
+		r.Fail(check.Error, fmt.Sprintf("%s of line %q is stated as reversed against %s %s: they cancel where both are heard.", runName(run), run.Line.Part.Name, wording.Counted(normal, "loudspeaker"), placeIn(p))).
 			Key(run.Line.Part.Name+", "+part.Name).
 			At(part.Polarity.Span).
 			See(against.Header, "connected the other way round").

@@ -12,6 +12,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // PriorityWired asks whether each announcement silences what it stands above.
@@ -373,9 +374,9 @@ func (f *failing) reason(by *analysis.Source) string {
 	case analysis.WantsContact:
 		return fmt.Sprintf("%s%s mutes by a contact, and %s gives its signal only", into, through, by.Part.Name)
 	case analysis.PlugRefused:
-		return fmt.Sprintf("%s mutes by a contact, and %s plug does not go into it", into, withArticle(m.Plug))
+		return fmt.Sprintf("%s mutes by a contact, and %s plug does not go into it", into, wording.WithArticle(m.Plug))
 	case analysis.PlugTooSmall:
-		return fmt.Sprintf("%s mutes by a contact, and %s plug has no contacts for it", into, withArticle(m.Plug))
+		return fmt.Sprintf("%s mutes by a contact, and %s plug has no contacts for it", into, wording.WithArticle(m.Plug))
 	case analysis.NoObstacle:
 	}
 	return "the units between them do not provide for it"
@@ -488,7 +489,7 @@ func priorityRemedies(r *check.Report, a *check.Answer, by *analysis.Source, f f
 		return
 	case analysis.PlugRefused, analysis.PlugTooSmall:
 		if plug := plugThatCarries(r.System(), by, f); plug != "" {
-			a.Remedy(check.Computed, fmt.Sprintf("Fit %s plug: %s takes it, and with %d contacts it carries the talk contact too.", withArticle(plug), m.By.Into.Name(), r.System().Cores(plug)),
+			a.Remedy(check.Computed, fmt.Sprintf("Fit %s plug: %s takes it, and with %d contacts it carries the talk contact too.", wording.WithArticle(plug), m.By.Into.Name(), r.System().Cores(plug)),
 				check.Write(&m.By.Feed.Part.Part, m.By.Feed.Part.Connector.Span, "connector", strconv.Quote(plug)))
 			return
 		}

@@ -5,6 +5,7 @@ import (
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // ProgrammeFit asks whether music is played by something that can play it.
@@ -99,7 +100,7 @@ func programmeFit(r *check.Report, p *analysis.Place) {
 	case len(missing) > 0:
 		r.Open(fmt.Sprintf("Whether music %s comes from more than horns cannot be told.", placeIn(p)), analysis.MergeMissing(missing)...).At(horn.Part.Header)
 	default:
-		r.Fail(check.Note, fmt.Sprintf("%s is meant to be heard %s, and %s there %s: music will sound thin and hard.", music.Part.Name, placeIn(p), counted(horns, "loudspeaker"), verb(horns, "is a horn", "are all horns"))).
+		r.Fail(check.Note, fmt.Sprintf("%s is meant to be heard %s, and %s there %s: music will sound thin and hard.", music.Part.Name, placeIn(p), wording.Counted(horns, "loudspeaker"), verb(horns, "is a horn", "are all horns"))).
 			At(modelAt(horn.Part)).See(music.Part.Header, "the music").
 			Remedy(check.Advice, fmt.Sprintf("Hang cabinets or columns %s for the music, or keep the music off it (lines = [ … ] on the source).", placeIn(p)))
 	}

@@ -9,6 +9,7 @@ import (
 	"loudlint/linter/supply"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // RackHeat says how much heat ventilation has to carry, and asks whether that is
@@ -93,7 +94,7 @@ func rackHeat(r *check.Report, s *analysis.System) {
 		Assumed(h.NormalUse.Assumed...).
 		Caution(fmt.Sprintf("Ventilation has to carry up to %s: %s. Leave the ways of the air free, more so in a closed cupboard.", heatText(h.NormalUse.Value), airText(h.NormalUse.Value, r.US())))
 	if left := len(s.Design.Units) - h.Units; left > 0 {
-		a.Assumed(fmt.Sprintf("%s %s left out, as the design does not say what they take from the mains", counted(left, "unit"), verb(left, "is", "are")))
+		a.Assumed(fmt.Sprintf("%s %s left out, as the design does not say what they take from the mains", wording.Counted(left, "unit"), verb(left, "is", "are")))
 	}
 	if limited {
 		a.AtMost(fmt.Sprintf("at most %s", most), float64(most), "W", limit).See(limit.Origin, "what the ventilation carries")
@@ -112,7 +113,7 @@ func unitsNamed(n int, s *analysis.System) string {
 		}
 		return fmt.Sprintf("Amplifier %q", u.Name)
 	}
-	return capital(counted(n, "unit"))
+	return wording.Capital(wording.Counted(n, "unit"))
 }
 
 func heatText(p quantity.Power) string {

@@ -9,6 +9,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // What is usual of readings of impedance: how far they may be from what is
@@ -327,7 +328,7 @@ func smallestFault(m *analysis.Measured, least, most float64) []check.Evidence {
 	missing := m.Load - m.Implies(quantity.Resistance(most))
 	extra := m.Implies(quantity.Resistance(least)) - m.Load
 	smallest := check.Plainly("smallest fault this reading could show", missing)
-	smallest.Value = fmt.Sprintf("%s missing (%s of %s) or %s too much", missing, counted(int(min(float64(missing/k.Each)+1, 1e9)), "loudspeaker"), k.Each, extra)
+	smallest.Value = fmt.Sprintf("%s missing (%s of %s) or %s too much", missing, wording.Counted(int(min(float64(missing/k.Each)+1, 1e9)), "loudspeaker"), k.Each, extra)
 	smallest.Sum = fmt.Sprintf("%s − (%s)² / %s, (%s)² / %s − %s = %s", m.Load, lineVolts(m.Volts), quantity.Resistance(most), lineVolts(m.Volts), quantity.Resistance(least), m.Load, smallest.Value)
 	all := []check.Evidence{smallest}
 	if k.Marked <= 25*1.02 {
@@ -425,7 +426,7 @@ func causesLow(m *analysis.Measured, shown, predicted float64, inBand func(float
 		}
 		if n := math.Round(float64(extra / k.Each)); n >= 1 && shown >= shortShare*predicted {
 			all = append(all, cause{
-				fmt.Sprintf("about %s too many of %s each", counted(int(min(n, 1e9)), "loudspeaker"), k.Each),
+				fmt.Sprintf("about %s too many of %s each", wording.Counted(int(min(n, 1e9)), "loudspeaker"), k.Each),
 				fmt.Sprintf("Count the loudspeakers and read their taps: %s more than drawn, or higher taps, make this reading.", quantity.Power(extra)),
 			})
 		}
@@ -445,8 +446,8 @@ func otherTerminals(m *analysis.Measured, k analysis.Kind, extra quantity.Power)
 		for n := 1; n <= 3 && n <= k.Count; n++ {
 			if near(float64(extra), float64(n)*float64(one), 0.2) {
 				return cause{
-					fmt.Sprintf("%s on the %s terminals", counted(n, "loudspeaker"), lineVolts(quantity.Voltage(volts))),
-					fmt.Sprintf("Look for %s of %s connected to %s terminals: each draws %s times its marking there.", counted(n, "loudspeaker"), k.Each, lineVolts(quantity.Voltage(volts)), times),
+					fmt.Sprintf("%s on the %s terminals", wording.Counted(n, "loudspeaker"), lineVolts(quantity.Voltage(volts))),
+					fmt.Sprintf("Look for %s of %s connected to %s terminals: each draws %s times its marking there.", wording.Counted(n, "loudspeaker"), k.Each, lineVolts(quantity.Voltage(volts)), times),
 				}, true
 			}
 		}
@@ -493,7 +494,7 @@ func causesHigh(m *analysis.Measured, shown float64, inBand func(float64) bool) 
 	if ok {
 		if n := math.Round(float64(lacks / k.Each)); n >= 1 {
 			all = append(all, cause{
-				fmt.Sprintf("about %s of %s missing", counted(int(min(n, 1e9)), "loudspeaker"), k.Each),
+				fmt.Sprintf("about %s of %s missing", wording.Counted(int(min(n, 1e9)), "loudspeaker"), k.Each),
 				fmt.Sprintf("Count the loudspeakers and read their taps: %s less than drawn, or lower taps, make this reading.", lacks),
 			})
 		}

@@ -10,6 +10,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // RouteSeparation asks whether the cable of a line is kept apart from what shares
@@ -77,7 +78,7 @@ func routesUnsaid(r *check.Report, s *analysis.System) {
 	case silent == len(wired(s)) && !s.Design.System.WiringRules.Set():
 		r.Open("What has to be kept apart from loudspeaker lines depends on whose wiring rules apply.", wiringRulesMissing(s)).Key("not stated")
 	default:
-		r.Open(fmt.Sprintf("Whether mains, data or microphone cable shares the way of %s is not stated.", counted(silent, "line")), analysis.Missing{
+		r.Open(fmt.Sprintf("Whether mains, data or microphone cable shares the way of %s is not stated.", wording.Counted(silent, "line")), analysis.Missing{
 			What: "what shares the way of the lines", Part: "the job", Where: dutyPlace(s), Write: "safety { mains_separated = true }",
 		}).Key("not stated")
 	}

@@ -11,6 +11,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // localRules ends every caution: the tool never has the last word on safety.
@@ -91,7 +92,7 @@ func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	}
 	highest := carrying[0]
 	caution := func(o *analysis.Output) string {
-		return fmt.Sprintf("%s at full output: %s", capital(carries(o)), shockClassOf(float64(o.Volts.Value)).care)
+		return fmt.Sprintf("%s at full output: %s", wording.Capital(carries(o)), shockClassOf(float64(o.Volts.Value)).care)
 	}
 	for i, o := range carrying[1:] {
 		if class := shockClassOf(float64(o.Volts.Value)); class != shockClassOf(float64(carrying[i].Volts.Value)) {
@@ -103,7 +104,7 @@ func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	var answer *check.Answer
 	switch {
 	case quantity.AtMost(float64(volts), limit.Value):
-		answer = r.Pass(fmt.Sprintf("%s, which is at most the %s up to which terminals may stay open.", capital(carries(highest)), limit)).At(place)
+		answer = r.Pass(fmt.Sprintf("%s, which is at most the %s up to which terminals may stay open.", wording.Capital(carries(highest)), limit)).At(place)
 	case stated.LineTerminals.V == "open":
 		answer = r.Fail(check.Error, fmt.Sprintf("Line terminals stay open, and %s.", carries(highest))).
 			At(stated.LineTerminals.Span).See(place, "a line that carries it").
@@ -111,7 +112,7 @@ func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 			AtMost(fmt.Sprintf("open terminals only up to %s", limit), limit.Value, "V", limit).
 			Remedy(check.Proved, "Cover the line terminals against touch.", check.Write(&stated.Part, stated.LineTerminals.Span, "line_terminals", `"covered"`))
 	default:
-		answer = r.Pass(fmt.Sprintf("%s; nothing stated contradicts covering the terminals.", capital(carries(highest)))).At(place)
+		answer = r.Pass(fmt.Sprintf("%s; nothing stated contradicts covering the terminals.", wording.Capital(carries(highest)))).At(place)
 	}
 	answer.Key("line voltage").See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution(highest))
 }

@@ -4,13 +4,12 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // What the checks of inputs and the signal chain have in common.
@@ -21,30 +20,7 @@ func listed(names []string) string {
 	if len(names) > most {
 		return fmt.Sprintf("%s and %d more", strings.Join(names[:most-1], ", "), len(names)-most+1)
 	}
-	if len(names) < 2 {
-		return strings.Join(names, "")
-	}
-	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
-}
-
-// withArticle puts "a" or "an" before a name by its sound: an XLR 3, a DIN 5.
-func withArticle(name string) string {
-	first, second := ' ', ' '
-	for i, r := range []rune(name) {
-		if i == 0 {
-			first = r
-		} else if i == 1 {
-			second = r
-			break
-		}
-	}
-	spelled := unicode.IsUpper(first) && (unicode.IsUpper(second) || unicode.IsDigit(second))
-	switch {
-	case spelled && strings.ContainsRune("AEFHILMNORSX", first),
-		!spelled && strings.ContainsRune("aeiouAEIOU8", first):
-		return "an " + name
-	}
-	return "a " + name
+	return wording.Listed(names, "and")
 }
 
 // inside gives a span when it stands in the braces of a part, else no place.
@@ -121,12 +97,6 @@ func suits(f *analysis.Feed, i *analysis.Input) bool {
 		}
 	}
 	return false
-}
-
-// capital lets a sentence begin with a capital letter.
-func capital(text string) string {
-	r, size := utf8.DecodeRuneInString(text)
-	return string(unicode.ToUpper(r)) + text[size:]
 }
 
 // setInput is the edit that lets an input say attribute = value: in its own

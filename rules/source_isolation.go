@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // SourceIsolation asks whether telephones and remote equipment are isolated.
@@ -90,7 +91,7 @@ func isolationOfPlug(r *check.Report, f *analysis.Feed, telephone bool) {
 		r.Pass(fmt.Sprintf("%s is isolated (%s).", src.Name, src.Isolation.V)).Key(key).At(pluggedAt(f))
 		return
 	case input:
-		r.Pass(fmt.Sprintf("%s is isolated.", capital(into))).Key(key).At(pluggedAt(f))
+		r.Pass(fmt.Sprintf("%s is isolated.", wording.Capital(into))).Key(key).At(pluggedAt(f))
 		return
 	case !src.Isolation.Set():
 		missing := f.Source.Missing("what isolates it", `isolation = "transformer"`)

@@ -5,6 +5,7 @@ import (
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // TypicalData asks whether figures are those of the things that will be bought.
@@ -55,7 +56,7 @@ func typicalData(r *check.Report, s *analysis.System) {
 		return
 	}
 	for _, u := range used {
-		a := r.Fail(check.Note, fmt.Sprintf("%s is typical data, invented, of no maker; %s of the design %s it.", u.Name, counted(u.Count, "part"), verb(u.Count, "uses", "use")))
+		a := r.Fail(check.Note, fmt.Sprintf("%s is typical data, invented, of no maker; %s of the design %s it.", u.Name, wording.Counted(u.Count, "part"), verb(u.Count, "uses", "use")))
 		a.Key(u.Name).At(u.First).
 			Remedy(check.Advice, fmt.Sprintf("Before ordering, write the data sheet of what is bought as a model of your own (`loudlint models %q` shows the entry to copy) and name that.", u.Name))
 	}

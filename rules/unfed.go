@@ -6,6 +6,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // Unfed asks whether anything that is named is left without use.
@@ -79,7 +80,7 @@ func unfedUnit(r *check.Report, u *analysis.Unit) {
 	case !entered:
 		r.NotAsked() // a design of loudspeaker lines alone is a design
 	default:
-		r.Pass(fmt.Sprintf("%s %q is fed and feeds.", capital(u.Part.Kind), name))
+		r.Pass(fmt.Sprintf("%s %q is fed and feeds.", wording.Capital(u.Part.Kind), name))
 	}
 }
 
@@ -96,7 +97,7 @@ func unfedSource(r *check.Report, s *analysis.Source) {
 		r.Fail(check.Warning, fmt.Sprintf("%q reaches no line.", s.Part.Name)).
 			Remedy(check.Advice, "Write the lines that its unit feeds, or take the source out.")
 	default:
-		r.Pass(fmt.Sprintf("%q reaches %s.", s.Part.Name, counted(len(s.Lines), "line")))
+		r.Pass(fmt.Sprintf("%q reaches %s.", s.Part.Name, wording.Counted(len(s.Lines), "line")))
 	}
 }
 
@@ -104,7 +105,7 @@ func unfedSpace(r *check.Report, s *schema.Space) {
 	serving := r.System().Serving(s.Name)
 	switch {
 	case serving > 0:
-		r.Pass(fmt.Sprintf("Space %q is served by %s.", s.Name, counted(serving, "loudspeaker")))
+		r.Pass(fmt.Sprintf("Space %q is served by %s.", s.Name, wording.Counted(serving, "loudspeaker")))
 	case r.System().Mentions(s.Name):
 		r.Pass(fmt.Sprintf("Space %q is where a microphone stands or a level was measured.", s.Name))
 	default:

@@ -39,14 +39,6 @@ func standardRating(need quantity.Power) quantity.Power {
 	return need
 }
 
-// counted counts things: "1 line", "3 lines".
-func counted(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return fmt.Sprintf("%d %ss", n, noun)
-}
-
 // verb chooses between the forms of a verb for one and for several.
 func verb(n int, one, several string) string {
 	if n == 1 {

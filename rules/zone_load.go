@@ -6,6 +6,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // outputFigure is where the limits of an output come from.
@@ -80,13 +81,13 @@ func zoneLoad(r *check.Report, o *analysis.Output) {
 	var answer *check.Answer
 	over := !quantity.AtMost(load, highest.V)
 	if over {
-		message := fmt.Sprintf("%s may carry %s and its loudspeakers take %s: %s too much", capital(outputName(o)), highest.V, load, load-highest.V)
+		message := fmt.Sprintf("%s may carry %s and its loudspeakers take %s: %s too much", wording.Capital(outputName(o)), highest.V, load, load-highest.V)
 		if c := o.Channel; c != nil && c.Rated.Known() && c.Load.Known() && c.Load.Value < c.Rated.Value {
 			message += fmt.Sprintf(", though the amplifier has %s in hand", c.Rated.Value-c.Load.Value)
 		}
 		answer = r.Fail(check.Error, message+".")
 	} else {
-		answer = r.Pass(fmt.Sprintf("%s may carry %s and its loudspeakers take %s.", capital(outputName(o)), highest.V, load))
+		answer = r.Pass(fmt.Sprintf("%s may carry %s and its loudspeakers take %s.", wording.Capital(outputName(o)), highest.V, load))
 	}
 	answer.Evidence(check.Of("load", o.Load), check.Plainly("highest load", highest.V), check.Number("share of the highest load", 100*float64(load/highest.V), "%")).
 		Bound(check.Bound{Text: fmt.Sprintf("at most %s", highest.V), Number: float64(highest.V), Unit: "W", AtMost: true, Basis: outputFigure}).

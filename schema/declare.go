@@ -13,6 +13,7 @@ import (
 
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // block declares one kind of block, once: reading it, checking its names,
@@ -162,7 +163,7 @@ func ofList[T any, V any](a *attribute[T], at func(*T) *List[V]) attribute[T] {
 // amount declares a figure with a unit.
 func amount[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *Value[Q], doc string, options ...option) attribute[T] {
 	o := gather(options)
-	takes := fmt.Sprintf("%s, such as %q", withArticle(dimension.Name), orText(o.example, dimension.Example))
+	takes := fmt.Sprintf("%s, such as %q", wording.WithArticle(dimension.Name), orText(o.example, dimension.Example))
 	a := &attribute[T]{name: name, doc: doc, required: o.required, takes: takes, example: strconv.Quote(orText(o.example, dimension.Example)), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if v, ok := readAmount(d, expr, dimension, takes); ok {
@@ -226,7 +227,7 @@ func readAmount[Q any](d *decoder, expr hclsyntax.Expression, dimension quantity
 func (d *decoder) refuseAmount(span source.Span, err error, takes string) {
 	var q *quantity.Error
 	if !errors.As(err, &q) {
-		d.refuse(span, capital(err.Error())+".", fmt.Sprintf("Here stands %s.", takes), "")
+		d.refuse(span, wording.Capital(err.Error())+".", fmt.Sprintf("Here stands %s.", takes), "")
 		return
 	}
 	if written := span.Text(); q.Length > 0 && len(written) >= q.Offset+q.Length+2 && written[0] == '"' && !strings.ContainsAny(written, `\$`) {
@@ -246,7 +247,7 @@ var rightForm = pattern(`^(?:write|did you mean) ("[^"]*")\??$`)
 
 // aFigure says what a figure of the dimension is.
 func aFigure[Q any](dimension quantity.Dimension[Q]) string {
-	return fmt.Sprintf("%s, such as %q", withArticle(dimension.Name), dimension.Example)
+	return fmt.Sprintf("%s, such as %q", wording.WithArticle(dimension.Name), dimension.Example)
 }
 
 // readAmounts reads a list of figures; count is how many, 0 for any.
@@ -467,7 +468,7 @@ func flag[T any](name string, at func(*T) *Value[bool], doc string) attribute[T]
 func spectrum[T, Q any](name string, dimension quantity.Dimension[Q], at func(*T) *Spectrum[Q], doc string, options ...option) attribute[T] {
 	one := orText(gather(options).example, dimension.Example)
 	banded := fmt.Sprintf("{ \"125 Hz\" = %q, \"1 kHz\" = %q }", one, one)
-	takes := fmt.Sprintf("%s, such as %q, or one per frequency: %s", withArticle(dimension.Name), one, banded)
+	takes := fmt.Sprintf("%s, such as %q, or one per frequency: %s", wording.WithArticle(dimension.Name), one, banded)
 	a := &attribute[T]{name: name, doc: doc, takes: takes, example: strconv.Quote(one), quantity: dimension.Name}
 	a.read = func(d *decoder, to *T, expr hclsyntax.Expression) {
 		if s, ok := readSpectrum(d, expr, takes, func(e hclsyntax.Expression) (Value[Q], bool) { return readAmount(d, e, dimension, takes) }); ok {
@@ -710,9 +711,9 @@ func (d *decoder) unknownAttribute(name string, span source.Span, in string, att
 	if places := d.dialect.blocksWith(name); len(places) > 0 {
 		expected = fmt.Sprintf("%s stands in: %s.", name, strings.Join(places, ", "))
 	} else if near = nearest(name, attributes); near == "" {
-		expected = fmt.Sprintf("%s can say: %s.", capital(withArticle(in)), strings.Join(attributes, ", "))
+		expected = fmt.Sprintf("%s can say: %s.", wording.Capital(wording.WithArticle(in)), strings.Join(attributes, ", "))
 	}
-	d.refuse(span, fmt.Sprintf("%s has no %q.", capital(withArticle(in)), name), expected, near)
+	d.refuse(span, fmt.Sprintf("%s has no %q.", wording.Capital(wording.WithArticle(in)), name), expected, near)
 	return near
 }
 
@@ -777,7 +778,7 @@ func (d *decoder) unknownBlock(hb *hclsyntax.Block, in string, children, attribu
 	}
 	found := fmt.Sprintf("A design has no block %q.", hb.Type)
 	if in != "" {
-		found = fmt.Sprintf("%s holds no block %q.", capital(withArticle(in)), hb.Type)
+		found = fmt.Sprintf("%s holds no block %q.", wording.Capital(wording.WithArticle(in)), hb.Type)
 	}
 	if near == "" && len(places) == 0 { // one that stands elsewhere may be meant
 		if near = nearest(hb.Type, d.dialect.kinds()); near != "" {
@@ -794,7 +795,7 @@ func (d *decoder) unknownBlock(hb *hclsyntax.Block, in string, children, attribu
 	case len(places) > 0:
 		expected = fmt.Sprintf("%s stands in: %s.", hb.Type, strings.Join(places, ", "))
 	case len(children) == 0:
-		expected = fmt.Sprintf("%s holds values only.", capital(withArticle(in)))
+		expected = fmt.Sprintf("%s holds values only.", wording.Capital(wording.WithArticle(in)))
 	default:
 		expected = fmt.Sprintf("Here can stand: %s.", strings.Join(children, ", "))
 	}
@@ -856,13 +857,6 @@ func withUnit(number, example string) string {
 		return quoted("${" + number + "} " + parts[1])
 	}
 	return quoted(number + " " + parts[1])
-}
-
-func withArticle(noun string) string {
-	if noun != "" && strings.ContainsRune("aeiou", rune(noun[0])) {
-		return "an " + noun
-	}
-	return "a " + noun
 }
 
 func quotedList(all []string) string {

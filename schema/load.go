@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Ending is the ending of the names of design files.
@@ -103,7 +104,7 @@ func designsBelow(name string, entries []fs.DirEntry) string {
 	if len(below) == 0 {
 		return ""
 	}
-	return "; did you mean " + listed(below, " or ") + "?"
+	return "; did you mean " + wording.Listed(below, "or") + "?"
 }
 
 func missingFile(name string, err error) error {
@@ -367,7 +368,7 @@ func readFirstSections(own []*source.File, c cutting, options Options) (all []*s
 			for _, u := range usesOf(s.syntax) {
 				file, err := options.follow(s.file, u.V, depth)
 				if err != nil {
-					problems = append(problems, Problem{Span: u.Span, Found: capital(err.Error()) + "."})
+					problems = append(problems, Problem{Span: u.Span, Found: wording.Capital(err.Error()) + "."})
 					continue
 				}
 				if seen[file.Name] == nil {
@@ -449,11 +450,4 @@ func usesOf(s syntax) []Value[string] {
 		}
 	}
 	return all
-}
-
-func capital(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToUpper(s[:1]) + s[1:]
 }

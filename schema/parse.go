@@ -10,6 +10,7 @@ import (
 	"github.com/zclconf/go-cty/cty"
 
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 type hclBlock = hclsyntax.Block
@@ -98,7 +99,7 @@ func readFragment(s syntax, givens *givenNames, place standing) *fragment {
 			if place == standsForLimit {
 				read = "This file is read for its criteria"
 			}
-			d.refuse(d.span(b.TypeRange), read+" and holds "+withArticle(b.Type)+".", "A file that is used holds models and criteria; the other blocks of a design stand in its own files.", "")
+			d.refuse(d.span(b.TypeRange), read+" and holds "+wording.WithArticle(b.Type)+".", "A file that is used holds models and criteria; the other blocks of a design stand in its own files.", "")
 		default:
 			x.top[i].read(d, f, b)
 		}

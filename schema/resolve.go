@@ -8,6 +8,7 @@ import (
 
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // resolver follows everything in a design that points elsewhere.
@@ -309,7 +310,7 @@ func (r *resolver) models() {
 	for _, u := range r.design.Units {
 		if m, ok := lookup(r, tables.units, u.Model, "amplifier or mixer model"); ok {
 			if m.Kind != u.Kind {
-				r.problem(Problem{Span: u.Model.Span, Found: fmt.Sprintf("%q is the model of %s.", m.Name, withArticle(m.Kind)), Expected: fmt.Sprintf("This block is %s.", withArticle(u.Kind)), Related: []Place{{m.Header, "the model"}}})
+				r.problem(Problem{Span: u.Model.Span, Found: fmt.Sprintf("%q is the model of %s.", m.Name, wording.WithArticle(m.Kind)), Expected: fmt.Sprintf("This block is %s.", wording.WithArticle(u.Kind)), Related: []Place{{m.Header, "the model"}}})
 				continue
 			}
 			u.ModelPart = m
@@ -338,7 +339,7 @@ func (r *resolver) models() {
 func lookup[M any](r *resolver, models map[string]M, v Value[string], what string) (M, bool) {
 	m, ok := models[v.V]
 	if !ok && v.Set() {
-		r.refuseNameOutOf(v, withArticle(what), func() []string { return slices.Sorted(maps.Keys(models)) })
+		r.refuseNameOutOf(v, wording.WithArticle(what), func() []string { return slices.Sorted(maps.Keys(models)) })
 	}
 	return m, ok
 }

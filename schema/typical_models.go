@@ -2,11 +2,11 @@ package schema
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Model is an entry of a catalogue as a list shows it.
@@ -136,11 +136,11 @@ func (m *UnitModel) summary() string {
 		}
 		outputs = append(outputs, what)
 	}
-	word := " and "
+	word := "and"
 	if alternatives {
-		word = " or "
+		word = "or"
 	}
-	line.add(listed(outputs, word))
+	line.add(wording.Listed(outputs, word))
 
 	inputs := 0
 	blocks(m.Inputs, func(i *Input) Numbering { return i.Numbering }, func(i *Input, count int) {
@@ -175,7 +175,7 @@ func (m *LoudspeakerModel) summary() string {
 	}
 	switch {
 	case len(taps) > 0:
-		line.add("taps " + listed(taps, " or "))
+		line.add("taps " + wording.Listed(taps, "or"))
 	case m.Impedance.Set():
 		line.add(m.Impedance.Text + ", no transformer")
 	}
@@ -272,19 +272,8 @@ func (m *ConnectorModel) summary() string {
 
 // counted writes a number with its noun, and nothing for 0.
 func counted(n int, noun string) string {
-	switch n {
-	case 0:
+	if n == 0 {
 		return ""
-	case 1:
-		return "1 " + noun
 	}
-	return strconv.Itoa(n) + " " + noun + "s"
-}
-
-// listed joins with commas, and the last with a word.
-func listed(all []string, word string) string {
-	if len(all) < 2 {
-		return strings.Join(all, "")
-	}
-	return strings.Join(all[:len(all)-1], ", ") + word + all[len(all)-1]
+	return wording.Counted(n, noun)
 }

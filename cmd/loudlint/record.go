@@ -15,6 +15,7 @@ import (
 	"loudlint/linter/textout"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // recording holds the flags of record.
@@ -81,16 +82,9 @@ func (c *recording) run(arguments []string, p *Process) int {
 		return p.failed(err)
 	}
 	return p.say(p.Out, func(w io.Writer) error {
-		_, err := fmt.Fprintf(w, "%s recorded in %s.\n", findings(r.Count()), textout.Printable(c.output))
+		_, err := fmt.Fprintf(w, "%s recorded in %s.\n", wording.Counted(r.Count(), "finding"), textout.Printable(c.output))
 		return err
 	})
-}
-
-func findings(n int) string {
-	if n == 1 {
-		return "1 finding"
-	}
-	return fmt.Sprintf("%d findings", n)
 }
 
 // refuseOther refuses to write over a file that is there and is no record.

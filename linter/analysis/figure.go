@@ -6,6 +6,7 @@ import (
 
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Figure is one computed quantity with its arithmetic.
@@ -88,7 +89,7 @@ func given[Q any](v schema.Value[Q], note string) Figure[Q] {
 func terms(all []string) string {
 	const most = 12
 	if len(all) > most {
-		return strings.Join(all[:most-1], " + ") + " + … (" + plural(len(all)-most+1, "more term") + ")"
+		return strings.Join(all[:most-1], " + ") + " + … (" + wording.Counted(len(all)-most+1, "more term") + ")"
 	}
 	return strings.Join(all, " + ")
 }

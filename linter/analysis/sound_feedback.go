@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/sound"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // Feedback is a live microphone in a space whose loudspeakers it feeds.
@@ -103,7 +104,7 @@ func (f *Feedback) fields(l *Levels) {
 	}
 	level := quantity.SoundLevel(math.Round(10*sound.NewModel(l.space, l.heard).Heard(at).Total().DBA()) / 10)
 	f.AtMicrophone = Figure[quantity.SoundLevel]{Value: level, From: append([]schema.Place{{Span: place.Span, Note: "where the microphone stands"}}, l.From...),
-		Sum: fmt.Sprintf("%s of %s in %q at full output = %s", fieldOf(l), plural(len(l.heard), "loudspeaker"), s.Space.Name, level)}
+		Sum: fmt.Sprintf("%s of %s in %q at full output = %s", fieldOf(l), wording.Counted(len(l.heard), "loudspeaker"), s.Space.Name, level)}
 }
 
 func fieldOf(l *Levels) string {

@@ -11,6 +11,7 @@ import (
 	"loudlint/schema"
 	"loudlint/schema/parallel"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // Levels is what is heard in a space at full output: pink or speech-shaped, it comes
@@ -340,7 +341,7 @@ func (l *Levels) describe(s *Sound) {
 	if l.DirectOnly {
 		field = "direct sound"
 	}
-	sum := fmt.Sprintf("%s of %s at %s, the loudest, %q, with %s on its axis at 1 m: ", field, plural(len(l.heard), "loudspeaker"), plural(len(l.Survey.Listeners), "listener"),
+	sum := fmt.Sprintf("%s of %s at %s, the loudest, %q, with %s on its axis at 1 m: ", field, wording.Counted(len(l.heard), "loudspeaker"), wording.Counted(len(l.Survey.Listeners), "listener"),
 		at.Name, onAxisText(at.Run.Part, float64(at.Watts)))
 	l.From = l.sources(s)
 	figure := func(value float64, text string) Figure[quantity.SoundLevel] {

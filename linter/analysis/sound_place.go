@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/sound"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // Speaker is one loudspeaker in a space: where it is, where it looks, and what it
@@ -210,7 +211,7 @@ func (p *placing) layGrid(all []Speaker) {
 		all[i].Assumed = !layout.Set()
 	}
 	if !layout.Set() {
-		p.assume("%s in %q %s in an even grid over the floor", plural(n, "loudspeaker"), p.s.Space.Name, hang(n))
+		p.assume("%s in %q %s in an even grid over the floor", wording.Counted(n, "loudspeaker"), p.s.Space.Name, hang(n))
 	}
 }
 
@@ -338,7 +339,7 @@ func (p *placing) layWalls(all []Speaker) {
 		p.assume("the loudspeaker in %q hangs in the middle of a short wall and looks along", p.s.Space.Name)
 		return
 	}
-	p.assume("%s in %q hang evenly along both long walls and look across", plural(n, "loudspeaker"), p.s.Space.Name)
+	p.assume("%s in %q hang evenly along both long walls and look across", wording.Counted(n, "loudspeaker"), p.s.Space.Name)
 }
 
 func (f *Floor) rectangular() bool {

@@ -8,6 +8,7 @@ import (
 
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // program is an expression that was found sound: its steps with every figure
@@ -139,14 +140,14 @@ func (c *compiler) unknown(s *step) (measure, bool) {
 		var others []string
 		for _, k := range Kinds() {
 			if slices.ContainsFunc(k.Figures, func(d Description) bool { return d.Name == s.Name }) {
-				others = append(others, withArticle(k.Each))
+				others = append(others, wording.WithArticle(k.Each))
 			}
 		}
 		if len(others) > 0 {
-			expected = fmt.Sprintf("%s is a figure of %s. %s", s.Name, joinedWords(others), expected)
+			expected = fmt.Sprintf("%s is a figure of %s. %s", s.Name, wording.Listed(others, "and"), expected)
 		}
 	}
-	return c.refuse(s.Span, fmt.Sprintf("%s has no figure %q.", capital(withArticle(c.of)), s.Name), expected, near)
+	return c.refuse(s.Span, fmt.Sprintf("%s has no figure %q.", wording.Capital(wording.WithArticle(c.of)), s.Name), expected, near)
 }
 
 // choose checks a condition with two results.
@@ -412,25 +413,4 @@ func quotedWords(all []string) string {
 		quoted[i] = strconv.Quote(w)
 	}
 	return strings.Join(quoted, ", ")
-}
-
-func joinedWords(all []string) string {
-	if n := len(all); n > 1 {
-		return strings.Join(all[:n-1], ", ") + " and " + all[n-1]
-	}
-	return strings.Join(all, "")
-}
-
-func withArticle(noun string) string {
-	if noun != "" && strings.ContainsRune("aeiou", rune(noun[0])) {
-		return "an " + noun
-	}
-	return "a " + noun
-}
-
-func capital(text string) string {
-	if text == "" {
-		return text
-	}
-	return strings.ToUpper(text[:1]) + text[1:]
 }

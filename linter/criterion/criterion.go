@@ -11,6 +11,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // Prefix begins the id of every check that is made of a criterion, so that it is
@@ -138,7 +139,7 @@ func (k kind[T]) check(c *schema.Criterion) (*check.Check, []schema.Problem) {
 	return &check.Check{
 		ID:       ID(c.Name),
 		Asks:     fmt.Sprintf("Does each %s meet the criterion %q?", k.each, c.Name),
-		Summary:  fmt.Sprintf("%s does not meet the criterion %q.", capital(withArticle(k.each)), c.Name),
+		Summary:  fmt.Sprintf("%s does not meet the criterion %q.", wording.Capital(wording.WithArticle(k.each)), c.Name),
 		Why:      "The criteria of the job ask for it, at " + at + ".",
 		How:      how,
 		Basis:    check.SetAt(c.Header),

@@ -7,6 +7,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // kind is one kind of part that a criterion can be asked of.
@@ -132,5 +133,5 @@ func title(s check.Subject) string {
 	for _, step := range slices.Backward(s.Path) {
 		texts = append(texts, strings.ReplaceAll(step.Kind, "_", " ")+` "`+step.Name+`"`)
 	}
-	return capital(strings.Join(texts, " of "))
+	return wording.Capital(strings.Join(texts, " of "))
 }

@@ -10,6 +10,7 @@ import (
 	"loudlint/linter/textout"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // cell is one device of a line as it is drawn, or several equal ones in a row.
@@ -475,7 +476,7 @@ func (k *chains) cell(c *cell, x, cable float64) float64 {
 func lineTitle(l *analysis.Line) string {
 	var says []string
 	if l.Loudspeakers > 0 {
-		says = append(says, plural(l.Loudspeakers, "loudspeaker"))
+		says = append(says, wording.Counted(l.Loudspeakers, "loudspeaker"))
 	}
 	if l.Load.Known() {
 		says = append(says, l.Load.Value.String())
@@ -501,13 +502,6 @@ func lineTitle(l *analysis.Line) string {
 		says = append(says, fmt.Sprintf("%s loses %.2f dB", l.Loss.Worst, float64(l.Loss.DB)))
 	}
 	return textout.Printable(strings.Join(says, " · "))
-}
-
-func plural(n int, thing string) string {
-	if n != 1 {
-		thing += "s"
-	}
-	return strconv.Itoa(n) + " " + thing
 }
 
 // drawnOn lists the headers of everything on a line.

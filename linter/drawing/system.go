@@ -13,6 +13,7 @@ import (
 	"loudlint/linter/textout"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Measures of the whole diagram.
@@ -146,8 +147,8 @@ func (d *diagram) summary() string {
 	for _, l := range sys.Lines {
 		loudspeakers += l.Loudspeakers
 	}
-	return fmt.Sprintf("In all: %s, %s, %s, %s; %s marked at their parts.", plural(len(sys.Sources), "source"), plural(len(sys.Units), "unit"),
-		plural(len(sys.Lines), "line"), plural(loudspeakers, "loudspeaker"), plural(len(d.found.all), "finding"))
+	return fmt.Sprintf("In all: %s, %s, %s, %s; %s marked at their parts.", wording.Counted(len(sys.Sources), "source"), wording.Counted(len(sys.Units), "unit"),
+		wording.Counted(len(sys.Lines), "line"), wording.Counted(loudspeakers, "loudspeaker"), wording.Counted(len(d.found.all), "finding"))
 }
 
 // boxes makes the boxes of all units, mixers first, and one for lines of no

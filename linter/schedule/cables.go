@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // cableRun is one length of cable with its two ends.
@@ -320,7 +321,7 @@ func (m *maker) totals() *Table {
 			typical = modelRemark(total.cable.Name)
 		}
 		if total.unsaid > 0 {
-			unsaid = "without " + plural(total.unsaid, "length") + " not stated"
+			unsaid = "without " + wording.Counted(total.unsaid, "length") + " not stated"
 		}
 		if float64(total.longest) > m.drum() {
 			longer = "a length is longer than a drum"

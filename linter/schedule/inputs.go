@@ -8,6 +8,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/wording"
 )
 
 // Columns of an input schedule.
@@ -129,7 +130,7 @@ func (m *maker) sourceCells(row []Cell, f *analysis.Feed) {
 	row[inHeard] = text(m.lineNames(src.Lines))
 	twice := ""
 	if len(src.Feeds) > 1 {
-		twice = plural(len(src.Feeds), "plug")
+		twice = wording.Counted(len(src.Feeds), "plug")
 	}
 	row[inRemarks] = remarks(twice, summedBy(f.Part.SummedBy.V), modelRemark(src.Part.Model.V))
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"loudlint/linter/analysis"
+	"loudlint/schema/wording"
 )
 
 // lines is one row for each line.
@@ -202,7 +203,7 @@ func channelRow(c *analysis.Channel) Row {
 		}
 	}
 	row := []Cell{
-		text(c.Amplifier.Part.Name), text(name), text("all outputs"), text(plural(lines, "line")), count(loudspeakers),
+		text(c.Amplifier.Part.Name), text(name), text("all outputs"), text(wording.Counted(lines, "line")), count(loudspeakers),
 		{}, {}, {}, known(&c.Rated, AsIs), {}, {},
 	}
 	if c.CarriesLines() {

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"loudlint/schema"
+	"loudlint/schema/wording"
 )
 
 // part is one thing to order.
@@ -121,7 +122,7 @@ func (m *maker) cableParts(p *partList) {
 		found := p.add("cable", name, "", data, int(m.order(total).Number), "")
 		found.unit, found.where = m.lengthUnit(), total.to
 		if total.unsaid > 0 {
-			found.remark = "without " + plural(total.unsaid, "length") + " not stated"
+			found.remark = "without " + wording.Counted(total.unsaid, "length") + " not stated"
 		}
 	}
 }

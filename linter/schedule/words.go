@@ -5,14 +5,6 @@ import (
 	"strings"
 )
 
-// plural counts things: "1 line", "2 lines".
-func plural(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return strconv.Itoa(n) + " " + noun + "s"
-}
-
 // listed writes names in their order; three or more that are numbered on stand
 // as "Floor 1 … Floor 12".
 func listed(names []string) string {

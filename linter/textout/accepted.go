@@ -3,6 +3,7 @@ package textout
 import (
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // accepted writes the findings that were accepted by agreement: what is found,
@@ -11,7 +12,7 @@ func (p *page) accepted(d *linter.Judged, findings int) {
 	if findings == 0 {
 		return
 	}
-	p.heading("Accepted by agreement", Head, count(findings, "finding"))
+	p.heading("Accepted by agreement", Head, wording.Counted(findings, "finding"))
 	p.line()
 	for i := range d.Outcomes {
 		if o := &d.Outcomes[i]; o.Accepted != nil {
@@ -39,13 +40,6 @@ func (p *page) acceptedFinding(o *check.Outcome) {
 	p.place(o.Accepted.Place)
 	p.row("by")
 	p.say(o.Check.ID + " of " + o.Subject.String() + ", otherwise")
-	p.say(withArticle(o.Severity.String()))
+	p.say(wording.WithArticle(o.Severity.String()))
 	p.row("check")
-}
-
-func withArticle(noun string) string {
-	if noun == "error" {
-		return "an " + noun
-	}
-	return "a " + noun
 }

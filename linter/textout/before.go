@@ -7,6 +7,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // before writes how the findings of a design stand to what was known before: those
@@ -22,7 +23,7 @@ func (p *page) before(d *linter.Judged, known int) {
 		p.line()
 	}
 	if known > 0 {
-		p.heading("Known to "+b.From, Head, count(known, "finding"))
+		p.heading("Known to "+b.From, Head, wording.Counted(known, "finding"))
 		p.line()
 		for i := range d.Outcomes {
 			if o := &d.Outcomes[i]; o.Counts() && o.Known() {
@@ -39,7 +40,7 @@ func (p *page) before(d *linter.Judged, known int) {
 	if len(b.Gone) == 0 {
 		return
 	}
-	p.heading("Gone since "+b.From, Head, count(len(b.Gone), "finding"))
+	p.heading("Gone since "+b.From, Head, wording.Counted(len(b.Gone), "finding"))
 	p.line()
 	for _, g := range b.Gone {
 		p.gone(&g)
@@ -62,7 +63,7 @@ func (p *page) gone(g *linter.Gone) {
 // graver says what a finding was before, when it was less grave.
 func (p *page) graver(o *check.Outcome) {
 	if o.State == check.Changed && o.Was != 0 {
-		p.say(withArticle(o.Was.String()))
+		p.say(wording.WithArticle(o.Was.String()))
 		p.row("before")
 	}
 }

@@ -7,6 +7,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // closing sums up all designs.
@@ -21,7 +22,7 @@ func (p *page) closing(r *linter.Result) {
 	}
 	if len(r.Designs) > 1 {
 		p.line()
-		p.heading("In all", Head, count(len(r.Designs), "design"))
+		p.heading("In all", Head, wording.Counted(len(r.Designs), "design"))
 		p.line()
 		p.overview(r)
 		p.line()
@@ -124,7 +125,7 @@ func unjudged(d *linter.Judged) string {
 	if d.Err != nil {
 		return "could not be read"
 	}
-	return "not understood in " + count(len(d.Problems), "place")
+	return "not understood in " + wording.Counted(len(d.Problems), "place")
 }
 
 // designLine sums up one design among several.
@@ -152,7 +153,7 @@ func (p *page) system(r *linter.Result) {
 			loudspeakers += l.Loudspeakers
 		}
 	}
-	p.say(strings.Join([]string{count(amplifiers, "amplifier"), count(lines, "line"), count(loudspeakers, "loudspeaker"), count(sources, "source")}, ", "))
+	p.say(strings.Join([]string{wording.Counted(amplifiers, "amplifier"), wording.Counted(lines, "line"), wording.Counted(loudspeakers, "loudspeaker"), wording.Counted(sources, "source")}, ", "))
 	p.row("system")
 }
 
@@ -166,7 +167,7 @@ func (p *page) answers(r *linter.Result, all tally) {
 	if all.answers() == 0 {
 		p.say("none")
 	} else {
-		p.say(strconv.Itoa(all.answers()) + " from " + count(len(asked), "check") + ": " + all.counts())
+		p.say(strconv.Itoa(all.answers()) + " from " + wording.Counted(len(asked), "check") + ": " + all.counts())
 	}
 	p.row("answers")
 }
@@ -223,7 +224,7 @@ func (p *page) off(r *linter.Result) {
 func someOf(names []string, others string) string {
 	listed := strings.Join(names[:min(len(names), mostPlaces)], ", ")
 	if more := len(names) - mostPlaces; more > 0 {
-		listed += " and " + count(more, others)
+		listed += " and " + wording.Counted(more, others)
 	}
 	return listed
 }
@@ -250,7 +251,7 @@ func (p *page) explained(r *linter.Result) {
 // lastWord says what the result means and what it does not.
 func (p *page) lastWord(all tally, unjudged, designs int) {
 	if unjudged > 0 && designs > 1 {
-		p.say("Not judged: " + count(unjudged, "design") + ".")
+		p.say("Not judged: " + wording.Counted(unjudged, "design") + ".")
 	}
 	if unjudged < designs {
 		if all.findings() == 0 {

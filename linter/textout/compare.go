@@ -13,6 +13,7 @@ import (
 	"loudlint/linter/compare"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // How many figures of the parts of one kind, and how many parts of one kind, are
@@ -76,7 +77,7 @@ func (p *page) goneFindings(c *compare.Comparison) {
 	if n == 0 {
 		return
 	}
-	p.heading("Gone", Head, count(n, "finding"))
+	p.heading("Gone", Head, wording.Counted(n, "finding"))
 	p.line()
 	for _, f := range c.Findings {
 		if f.State != compare.Gone {
@@ -122,13 +123,13 @@ func (p *page) stillThere(title string, c *compare.Comparison, state compare.Sta
 	if len(all) == 0 {
 		return
 	}
-	p.heading(title, Head, count(len(all), "finding"))
+	p.heading(title, Head, wording.Counted(len(all), "finding"))
 	p.line()
 	for _, f := range all {
 		p.brief(f.New, "")
 		switch state {
 		case compare.Changed:
-			p.say(withArticle(f.New.Was.String()))
+			p.say(wording.WithArticle(f.New.Was.String()))
 			p.row("before")
 		case compare.Accepted:
 			p.say(f.New.Accepted.By + ": " + f.New.Accepted.Reason)
@@ -145,7 +146,7 @@ func (p *page) movedFigures(all []compare.Figure) {
 	if len(all) == 0 {
 		return
 	}
-	p.heading("Figures that moved", Head, count(len(all), "figure"))
+	p.heading("Figures that moved", Head, wording.Counted(len(all), "figure"))
 	p.line()
 	rest := restOf{most: mostFigures}
 	last := ""
@@ -164,7 +165,7 @@ func (p *page) movedFigures(all []compare.Figure) {
 		p.fill(0, labelInset+2, labelInset+4)
 	}
 	for _, kind := range rest.kinds {
-		p.say("and " + count(rest.left(kind), "more figure") + " of " + plural(kind) + " (--format lines shows all)")
+		p.say("and " + wording.Counted(rest.left(kind), "more figure") + " of " + wording.Plural(kind) + " (--format lines shows all)")
 		p.fill(0, labelInset, labelInset+2)
 	}
 	p.line()
@@ -190,7 +191,7 @@ func (p *page) parts(all []compare.Part) {
 	if len(all) == 0 {
 		return
 	}
-	p.heading("Parts", Head, count(len(all), "change"))
+	p.heading("Parts", Head, wording.Counted(len(all), "change"))
 	p.line()
 	last := ""
 	rest := restOf{most: mostParts}
@@ -209,7 +210,7 @@ func (p *page) parts(all []compare.Part) {
 	}
 	for _, kind := range rest.kinds {
 		change, thing, _ := strings.Cut(kind, " ")
-		p.say("and " + count(rest.left(kind), "more "+thing) + " " + change + " (--format lines shows all)")
+		p.say("and " + wording.Counted(rest.left(kind), "more "+thing) + " " + change + " (--format lines shows all)")
 		p.row("")
 	}
 	p.line()
@@ -264,7 +265,7 @@ func partDetail(part compare.Part) string {
 	case part.Change == compare.Renamed:
 		return "was \"" + part.Was + "\" (by its content, which is the same)"
 	case part.Kind == "line" && part.Devices > 0:
-		return "with " + count(part.Devices, "device")
+		return "with " + wording.Counted(part.Devices, "device")
 	case part.Count > 1:
 		return "× " + strconv.Itoa(part.Count)
 	}
@@ -308,7 +309,7 @@ func (p *page) comparisonClosing(c *compare.Comparison) {
 // before.
 func answersOf(j *linter.Judged) string {
 	t := tallyOf(&linter.Judged{Outcomes: withoutStates(j.Outcomes)})
-	return count(t.answers(), "answer") + ": " + t.counts()
+	return wording.Counted(t.answers(), "answer") + ": " + t.counts()
 }
 
 func withoutStates(outcomes []check.Outcome) []check.Outcome {

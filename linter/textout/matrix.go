@@ -10,6 +10,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/analysis"
+	"loudlint/schema/wording"
 )
 
 // WriteMatrix writes who silences whom in each design: for lines that have the
@@ -77,7 +78,7 @@ func (p *page) matrices(s *analysis.System) {
 		p.matrix(s, g, speakers)
 	}
 	if silent > 0 {
-		p.say("No source is meant for " + count(silent, "more line") + ".")
+		p.say("No source is meant for " + wording.Counted(silent, "more line") + ".")
 		p.sentence()
 		p.line()
 	}

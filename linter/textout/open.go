@@ -9,6 +9,7 @@ import (
 	"loudlint/linter"
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // gap is one thing the design does not say, with everything that waits for it.
@@ -115,7 +116,7 @@ func (p *page) moreOpen(c *check.Check, others []*check.Outcome) {
 		}
 	}
 	if all > mostAlike {
-		p.say("and " + count(all-mostAlike, "more answer") + " of " + c.ID)
+		p.say("and " + wording.Counted(all-mostAlike, "more answer") + " of " + c.ID)
 		p.row("")
 	}
 }
@@ -133,9 +134,9 @@ func (p *page) gap(g *gap, worded map[*check.Outcome]bool) {
 		worded[g.last] = true
 		p.say(g.waits[0].check.ID + ": " + g.last.Message)
 	case len(g.waits) == 1:
-		p.say(count(g.answers, "answer") + " of " + g.waits[0].check.ID)
+		p.say(wording.Counted(g.answers, "answer") + " of " + g.waits[0].check.ID)
 	default:
-		p.say(count(g.answers, "answer") + ":")
+		p.say(wording.Counted(g.answers, "answer") + ":")
 		for i, w := range g.waits {
 			if i > 0 {
 				p.join(",")
@@ -188,7 +189,7 @@ func (p *page) forms(g *gap) {
 		label = ""
 	}
 	if more := len(forms) - mostAlike; more > 0 {
-		p.say("and in " + count(more, "more way"))
+		p.say("and in " + wording.Counted(more, "more way"))
 		p.row("")
 	}
 }
@@ -220,7 +221,7 @@ func partsIn(places []analysis.Missing) string {
 	for i, k := range kinds {
 		texts[i] = k.first
 		if n := len(k.parts); n > 1 {
-			texts[i] = count(n, strings.ReplaceAll(k.name, "_", " "))
+			texts[i] = wording.Counted(n, strings.ReplaceAll(k.name, "_", " "))
 		}
 	}
 	if n := len(texts); n > 1 {

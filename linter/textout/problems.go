@@ -9,6 +9,7 @@ import (
 
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Problems writes what keeps texts from being a design: each problem with the
@@ -26,9 +27,9 @@ func Problems(w io.Writer, problems []schema.Problem, o Options) error {
 
 // problemCount says how many problems there are, and whether those are all.
 func problemCount(problems []schema.Problem) string {
-	text := count(len(problems), "problem")
+	text := wording.Counted(len(problems), "problem")
 	if files := filesWith(problems); files > 1 {
-		text += " in " + count(files, "file")
+		text += " in " + wording.Counted(files, "file")
 	}
 	if len(problems) >= schema.MaxProblems {
 		return text + "; there may be more."
@@ -91,7 +92,7 @@ func (p *page) problem(problem *schema.Problem) {
 		label = ""
 	}
 	if more := len(problem.Related) - mostPlaces; more > 0 {
-		p.say("and " + count(more, "more place"))
+		p.say("and " + wording.Counted(more, "more place"))
 		p.row("")
 	}
 }

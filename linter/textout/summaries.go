@@ -5,6 +5,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // What the page sums up, for writers of other forms.
@@ -19,9 +20,9 @@ func Verdict(d *linter.Judged) string {
 	case n == 0:
 		return t.cleanSentence()
 	case t.errors > 0:
-		return "It does not hold: " + count(n, "finding") + ", " + count(t.errors, "error") + " among them."
+		return "It does not hold: " + wording.Counted(n, "finding") + ", " + wording.Counted(t.errors, "error") + " among them."
 	default:
-		return "It holds with reservations: " + count(n, "finding") + ", none of them an error."
+		return "It holds with reservations: " + wording.Counted(n, "finding") + ", none of them an error."
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // tally counts answers.
@@ -54,13 +55,13 @@ func (t tally) counts() string {
 		n    int
 		text string
 	}{
-		{t.errors, count(t.errors, "error")},
-		{t.warnings, count(t.warnings, "warning")},
-		{t.notes, count(t.notes, "note")},
+		{t.errors, wording.Counted(t.errors, "error")},
+		{t.warnings, wording.Counted(t.warnings, "warning")},
+		{t.notes, wording.Counted(t.notes, "note")},
 		{t.known, strconv.Itoa(t.known) + " known"},
 		{t.accepted, strconv.Itoa(t.accepted) + " accepted"},
 		{t.open, strconv.Itoa(t.open) + " open"},
-		{t.pass, count(t.pass, "pass")},
+		{t.pass, wording.Counted(t.pass, "pass")},
 	} {
 		if c.n > 0 {
 			all = append(all, c.text)
@@ -85,7 +86,7 @@ func (t tally) cleanSentence() string {
 		} else if t.known > 0 {
 			excepted = "known or accepted by agreement"
 		}
-		text = "Nothing fails that was not " + excepted + "; " + count(t.pass, "answer") + " " + pick(t.pass, "passes", "pass")
+		text = "Nothing fails that was not " + excepted + "; " + wording.Counted(t.pass, "answer") + " " + pick(t.pass, "passes", "pass")
 	case t.pass == 0:
 		text = "Nothing fails, but nothing could be judged either"
 	case t.pass == 1:
@@ -105,24 +106,4 @@ func pick(n int, one, several string) string {
 		return one
 	}
 	return several
-}
-
-// count writes a number of things.
-func count(n int, thing string) string {
-	if n != 1 {
-		thing = plural(thing)
-	}
-	return strconv.Itoa(n) + " " + thing
-}
-
-func plural(thing string) string {
-	switch {
-	case thing == "music":
-		return "music sources"
-	case strings.HasSuffix(thing, "ch") || strings.HasSuffix(thing, "s"):
-		return thing + "es"
-	case strings.HasSuffix(thing, "ly"):
-		return strings.TrimSuffix(thing, "y") + "ies"
-	}
-	return thing + "s"
 }

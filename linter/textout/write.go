@@ -11,6 +11,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Options of the text.
@@ -63,7 +64,7 @@ func (p *page) title(d *linter.Judged) {
 			marks = append(marks, "revision "+v.V)
 		}
 		if n := len(d.Design.Files); n > 1 {
-			marks = append(marks, count(n, "file"))
+			marks = append(marks, wording.Counted(n, "file"))
 		}
 		if d.Held != nil {
 			var names []string
@@ -97,7 +98,7 @@ func (p *page) notUnderstood(d *linter.Judged) {
 		p.line()
 		return
 	}
-	p.say("Nothing was judged: the text is not understood in " + count(len(d.Problems), "place") + ".")
+	p.say("Nothing was judged: the text is not understood in " + wording.Counted(len(d.Problems), "place") + ".")
 	p.sentence()
 	p.line()
 	p.problems(d.Problems)
@@ -325,7 +326,7 @@ func (p *page) assumed(all []string) {
 		label = ""
 	}
 	if more := len(all) - mostAssumed; more > 0 {
-		p.say("and " + count(more, "more assumption"))
+		p.say("and " + wording.Counted(more, "more assumption"))
 		p.row("")
 	}
 }
@@ -419,7 +420,7 @@ func (p *page) related(all []schema.Place) {
 		label = ""
 	}
 	if more := len(all) - mostPlaces; more > 0 {
-		p.say("and " + count(more, "more place"))
+		p.say("and " + wording.Counted(more, "more place"))
 		p.row("")
 	}
 }

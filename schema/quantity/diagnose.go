@@ -5,6 +5,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"loudlint/schema/wording"
 )
 
 // This file words what is wrong with a text that could not be read. Nothing here
@@ -31,7 +33,7 @@ func (r reading) write(from, to int, forms ...string) string {
 	for i, form := range forms {
 		forms[i] = `"` + strings.TrimSpace(r.text[:from]+form+r.text[to:]) + `"`
 	}
-	return "write " + list(forms)
+	return "write " + wording.Listed(forms, "or")
 }
 
 // exampleUnit is the unit that the example of the scale shows.
@@ -234,7 +236,7 @@ func (s *scale) strictUnits(name string) []string {
 func (r reading) otherDimension(name string) string {
 	for _, s := range scales {
 		if s.name != r.name && s.unit(name) != nil {
-			return "which is " + article(s.name)
+			return "which is " + wording.WithArticle(s.name)
 		}
 	}
 	if strings.EqualFold(name, "AWG") {
@@ -256,7 +258,7 @@ func (r reading) unitBefore(at int) (end int, ok bool) {
 
 // expectedUnit lists the units of the scale.
 func (s *scale) expectedUnit() string {
-	return article(s.name) + " in " + list(s.unitNames())
+	return wording.WithArticle(s.name) + " in " + wording.Listed(s.unitNames(), "or")
 }
 
 // nearest is the hint with the unit whose spelling is nearest, or "".
@@ -314,5 +316,5 @@ func (r reading) outOfRange(value float64) error {
 	case math.Abs(value) < r.smallest:
 		phrase = "which is too near zero"
 	}
-	return r.fail(from, to, phrase, article(r.name)+" "+r.limits(), "")
+	return r.fail(from, to, phrase, wording.WithArticle(r.name)+" "+r.limits(), "")
 }

@@ -43,20 +43,3 @@ func quote(text string) string {
 	}
 	return quoted
 }
-
-// article puts "a" or "an" before a noun.
-func article(noun string) string {
-	if strings.ContainsRune("aeiou", rune(noun[0])) {
-		return "an " + noun
-	}
-	return "a " + noun
-}
-
-// list joins choices as a person would: "W, mW or kW".
-func list(words []string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	last := len(words) - 1
-	return strings.Join(words[:last], ", ") + " or " + words[last]
-}

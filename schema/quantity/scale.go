@@ -7,6 +7,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"loudlint/schema/wording"
 )
 
 // longestText bounds the text of one value, in bytes.
@@ -303,7 +305,7 @@ func (s *scale) limits() string {
 
 // wanted says what the scale expects, with an example.
 func (s *scale) wanted() string {
-	return article(s.name) + ` such as "` + s.example + `"`
+	return wording.WithArticle(s.name) + ` such as "` + s.example + `"`
 }
 
 // print writes a value in its natural unit with at most four significant digits.
