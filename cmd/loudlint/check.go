@@ -53,7 +53,7 @@ func checkCommand(p *Process) *cli.Command {
 		Flags: slices.Concat([]*cli.Flag{
 			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), or instead of findings a table of who silences whom on each line (matrix)",
 				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
-			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
+			outputFlag(&c.output, "the result", ""),
 			gateFlag(&c.gate, "least severity that makes the exit status 1 (default warning); with never, no finding does"),
 			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),

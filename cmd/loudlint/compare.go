@@ -41,7 +41,7 @@ func compareCommand(p *Process) *cli.Command {
 			{Name: "to", Value: "REVISION", Doc: "read NEW as it was in a git revision", Offer: func() []cli.Choice { return nil }, Set: notEmpty(&c.to, "to")},
 			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each thing that changed (lines), or the new design in SARIF 2.1.0 with a baselineState on each result (sarif)",
 				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per change"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}),
-			cli.Text(&c.output, "output", "FILE", "write the result into a file, whole or not at all, instead of showing it"),
+			outputFlag(&c.output, "the result", ""),
 			gateFlag(&c.gate, "least severity of a new finding that makes the exit status 1 (default warning); with never, none does"),
 		}, c.declare(p), c.page.declare()),
 		Statuses: []cli.Status{

@@ -37,7 +37,7 @@ func importCommand(p *Process) *cli.Command {
 		},
 		Flags: []*cli.Flag{
 			cli.Text(&c.design, "design", "DESIGN", "the design the text is for: what it has is not written again, and lines it has not are told"),
-			cli.Text(&c.output, "output", "FILE", "write the text into a file, whole or not at all, instead of showing it"),
+			outputFlag(&c.output, "the text", ""),
 			cli.Switch(&c.replace, "replace", "let --output replace a file that is there"),
 			cli.Texts(&c.folders, "folder", "FOLDER", "where else a file that the design uses may lie"),
 		},

@@ -14,9 +14,20 @@ type onePage struct {
 	judging
 }
 
+// outputFlag declares --output, which may be written -o: what goes into the file,
+// "" where nobody can be in doubt, and what else is to be known.
+func outputFlag(to *string, what, more string) *cli.Flag {
+	if what != "" {
+		what += " "
+	}
+	f := cli.Text(to, "output", "FILE", "write "+what+"into a file, whole or not at all, instead of showing it"+more)
+	f.Short = "o"
+	return f
+}
+
 func (o *onePage) declareAll(p *Process) []*cli.Flag {
 	flags := append([]*cli.Flag{
-		cli.Text(&o.output, "output", "FILE", "write into a file, whole or not at all, instead of showing it"),
+		outputFlag(&o.output, "", ""),
 	}, o.declare(p)...)
 	// A picture or a report is the same on any day unless a day is given.
 	o.date = quantity.Date{}

@@ -20,8 +20,8 @@ import (
 
 // recording holds the flags of record.
 type recording struct {
-	output string
-	over   bool
+	output  string
+	replace bool
 	judging
 }
 
@@ -36,8 +36,8 @@ func recordCommand(p *Process) *cli.Command {
 			"What was accepted by agreement is not recorded, and what is open is no finding. Names of designs are written from the folder of the file, or from the current one when it is shown, so that it can be used from anywhere.",
 		},
 		Flags: append([]*cli.Flag{
-			cli.Text(&c.output, "output", "FILE", "write the record into a file, whole or not at all, instead of showing it; a record that is there is replaced, and no other file"),
-			cli.Switch(&c.over, "overwrite", "write over a file even if it is no record"),
+			outputFlag(&c.output, "the record", "; a record that is there is replaced, and no other file"),
+			cli.Switch(&c.replace, "replace", "let --output replace a file that is no record, but never a design"),
 		}, c.declare(p)...),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "the record was written, whatever was found"},
@@ -89,7 +89,7 @@ func (c *recording) run(arguments []string, p *Process) int {
 
 // refuseOther refuses to write over a file that is there and is no record.
 func (c *recording) refuseOther() error {
-	if c.output == "" || c.over {
+	if c.output == "" || c.replace {
 		return nil
 	}
 	f, err := os.Open(c.output)
@@ -106,7 +106,7 @@ func (c *recording) refuseOther() error {
 		return fmt.Errorf("look at the record %s: %w", c.output, wholefile.Plain(err))
 	}
 	if !record.Is(text[:n]) {
-		return fmt.Errorf("write the record: %s is there and is no record; --overwrite writes over it", c.output)
+		return fmt.Errorf("write the record: %s is there and is no record; --replace replaces it", c.output)
 	}
 	return nil
 }

@@ -52,6 +52,7 @@ type Choice struct {
 // --name alone when it is a switch.
 type Flag struct {
 	Name  string
+	Short string // the letter it may be written by: "o" for -o; empty for most
 	Value string // what the help calls the value: "FILE"; empty for a switch
 	Doc   string // a phrase without full stop
 	// Offer lists what the value can be; nil for files and folders.
@@ -198,13 +199,24 @@ func (p *Program) NoCommand(name string) *CallError {
 	return problem
 }
 
-func (c *Command) flag(name string) *Flag {
+// flag gives the flag of a command that a word such as "--output" or "-o" names,
+// or nil.
+func (c *Command) flag(word string) *Flag {
 	for _, f := range c.Flags {
-		if f.Name == name {
+		if word == "--"+f.Name || f.Short != "" && word == "-"+f.Short {
 			return f
 		}
 	}
 	return nil
+}
+
+// words are what a flag may be written by: "--output" and, if it has one, "-o".
+func (f *Flag) words() []string {
+	words := []string{"--" + f.Name}
+	if f.Short != "" {
+		words = append(words, "-"+f.Short)
+	}
+	return words
 }
 
 func (c *Command) flagNames() []string {

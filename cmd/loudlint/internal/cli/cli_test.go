@@ -23,11 +23,13 @@ type flags struct {
 func commandFor(f *flags) *cli.Command {
 	forms := []cli.Choice{{Word: "text", Says: "for people"}, {Word: "lines"}}
 	parts := func() []cli.Choice { return []cli.Choice{{Word: "line"}, {Word: "loudspeaker"}, {Word: "amplifier"}} }
+	file := cli.Text(&f.file, "file", "FILE", "where to")
+	file.Short = "f"
 	return &cli.Command{
 		Name: "show", Arguments: "[THING...]", Summary: "show things",
 		Flags: []*cli.Flag{
 			cli.Switch(&f.loud, "loud", "aloud"),
-			cli.Text(&f.file, "file", "FILE", "where to"),
+			file,
 			cli.Texts(&f.more, "more", "FOLDER", "where from"),
 			cli.Word(&f.form, "form", "in which form", forms...),
 			cli.Words(&f.some, "some", "PART", "which parts", "part", parts),
@@ -55,6 +57,9 @@ func TestParse(t *testing.T) {
 		{words: "-- --loud -x", arguments: []string{"--loud", "-x"}},
 		{words: "--file -", want: flags{file: "-"}},
 		{words: "--file -5", want: flags{file: "-5"}},
+		{words: "a -f x b", want: flags{file: "x"}, arguments: []string{"a", "b"}},
+		{words: "-f=x", want: flags{file: "x"}},
+		{words: "-- -f x", arguments: []string{"-f", "x"}},
 		{words: "-", arguments: []string{"-"}},
 
 		{words: "--lout", problem: "show has no flag --lout. Did you mean --loud?"},
@@ -65,6 +70,10 @@ func TestParse(t *testing.T) {
 		{words: "--loud=yes", problem: "--loud takes no value."},
 		{words: "--file", problem: "--file has no value. It is written --file FILE."},
 		{words: "--file --loud", problem: "--file has no value."},
+		{words: "-f", problem: "-f has no value. It is written -f FILE."},
+		{words: "-f --loud", problem: "-f has no value."},
+		{words: "-fx", problem: "show has no flag -fx."},
+		{words: "--f x", problem: "show has no flag --f."},
 		{words: "--file=", problem: "--file has an empty value."},
 		{words: "--form page", problem: `--form cannot be "page". It is one of text, lines.`},
 		{words: "--some line,loudspeeker", problem: `There is no part "loudspeeker". Did you mean loudspeaker?`},

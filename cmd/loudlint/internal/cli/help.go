@@ -3,6 +3,7 @@ package cli
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -37,7 +38,9 @@ func (c *Command) WriteHelp(w io.Writer, program string, o textout.Options) erro
 	}
 	var flags, statuses, examples []textout.Row
 	for _, f := range c.Flags {
-		flags = append(flags, textout.Row{Name: strings.TrimSpace("--" + f.Name + " " + f.Value), Text: f.Doc})
+		words := f.words()
+		slices.Reverse(words) // the short one first, as people look for it
+		flags = append(flags, textout.Row{Name: strings.TrimSpace(strings.Join(words, ", ") + " " + f.Value), Text: f.Doc})
 	}
 	for _, s := range c.Statuses {
 		statuses = append(statuses, textout.Row{Name: strconv.Itoa(s.Status), Text: s.Means})

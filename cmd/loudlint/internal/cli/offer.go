@@ -48,21 +48,23 @@ func (p *Program) Offer(words []string) (choices []Choice, files bool) {
 	if slices.Contains(words[1:len(words)-1], "--") {
 		return c.offerArgument(typed)
 	}
-	if name, value, ok := strings.Cut(typed, "="); ok && strings.HasPrefix(name, "--") {
-		choices, files = offerValue(c.flag(name[2:]), value)
+	if name, value, ok := strings.Cut(typed, "="); ok && strings.HasPrefix(name, "-") {
+		choices, files = offerValue(c.flag(name), value)
 		for i := range choices {
 			choices[i].Word = name + "=" + choices[i].Word
 		}
 		return choices, files
 	}
-	if before := words[len(words)-2]; len(words) > 2 && strings.HasPrefix(before, "--") && !strings.Contains(before, "=") {
-		if f := c.flag(before[2:]); f != nil && f.Value != "" {
+	if before := words[len(words)-2]; len(words) > 2 && strings.HasPrefix(before, "-") && !strings.Contains(before, "=") {
+		if f := c.flag(before); f != nil && f.Value != "" {
 			return offerValue(f, typed)
 		}
 	}
 	if strings.HasPrefix(typed, "-") {
 		for _, f := range c.Flags {
-			choices = append(choices, Choice{"--" + f.Name, f.Doc})
+			for _, word := range f.words() {
+				choices = append(choices, Choice{word, f.Doc})
+			}
 		}
 		return beginning(append(choices, Choice{"--help", "say what " + c.Name + " does"}), typed), false
 	}
@@ -113,7 +115,7 @@ func beginning(all []Choice, typed string) []Choice {
 func joined(words []string) []string {
 	var all []string
 	for i, w := range words {
-		if w == "=" && i > 0 && strings.HasPrefix(words[i-1], "--") {
+		if w == "=" && i > 0 && strings.HasPrefix(words[i-1], "-") {
 			if i == len(words)-1 {
 				all = append(all, "")
 			}

@@ -45,9 +45,9 @@ func (c *Command) admit(arguments []string) ([]string, error) {
 // set sets the flag that a word begins, and gives the words that follow.
 func (c *Command) set(word string, rest []string) ([]string, error) {
 	name, value, joined := strings.Cut(word, "=")
-	f := c.flag(strings.TrimPrefix(name, "--"))
+	f := c.flag(name)
 	switch {
-	case !strings.HasPrefix(name, "--") || f == nil:
+	case f == nil:
 		known := append(c.flagNames(), "--help")
 		return nil, Unknown(fmt.Sprintf("%s has no flag %s.", c.Name, name), "--"+strings.TrimLeft(name, "-"), known)
 	case f.Value == "" && joined:
