@@ -84,25 +84,36 @@ func TestUnwritableOutput(t *testing.T) {
 
 func TestVersion(t *testing.T) {
 	t.Parallel()
+	const sum = "00112233445566778899aabbccddeeff"
 	tests := []struct {
 		name string
 		info *debug.BuildInfo
 		want string
 	}{
-		{"nothing known", nil, "loudlint, nothing known of its build\n"},
-		{"run from source", &debug.BuildInfo{GoVersion: "go1.26.8", Main: debug.Module{Version: "(devel)"}},
-			"loudlint without a version\nbuilt with go1.26.8\n"},
+		{"nothing known", nil, "loudlint build 001122334455\nSHA-256 of the program " + sum + "\n"},
+		{"no revision", &debug.BuildInfo{GoVersion: "go1.26.8", Main: debug.Module{Version: "(devel)"}},
+			"loudlint build 001122334455\nSHA-256 of the program " + sum + "\nbuilt with go1.26.8\n"},
 		{"no version at all", &debug.BuildInfo{GoVersion: "go1.26.8"},
-			"loudlint without a version\nbuilt with go1.26.8\n"},
+			"loudlint build 001122334455\nSHA-256 of the program " + sum + "\nbuilt with go1.26.8\n"},
+		{"built in a clone", &debug.BuildInfo{GoVersion: "go1.26.8", Main: debug.Module{Version: "(devel)"}, Settings: []debug.BuildSetting{{Key: "vcs.revision", Value: "0123456789abcdef"}, {Key: "vcs.time", Value: "2027-01-02T03:04:05Z"}, {Key: "vcs.modified", Value: "false"}}},
+			"loudlint revision 0123456789ab of 2027-01-02\nrevision 0123456789abcdef of 2027-01-02\nbuilt with go1.26.8\n"},
+		{"built in a clone that was changed", &debug.BuildInfo{GoVersion: "go1.26.8", Settings: []debug.BuildSetting{{Key: "vcs.revision", Value: "0123456789abcdef"}, {Key: "vcs.modified", Value: "true"}}},
+			"loudlint revision 0123456789ab, changed since\nrevision 0123456789abcdef, changed since\nbuilt with go1.26.8\n"},
 		{"release", &debug.BuildInfo{GoVersion: "go1.26.8", Main: debug.Module{Version: "v1.2.3"}, Settings: []debug.BuildSetting{{Key: "GOOS", Value: "linux"}, {Key: "GOARCH", Value: "arm64"}}},
 			"loudlint v1.2.3\nbuilt with go1.26.8 for linux/arm64\n"},
 		{"changed", &debug.BuildInfo{GoVersion: "go1.26.8", Main: debug.Module{Version: "v1.2.4-0.20270102030405-0123456789ab+dirty"}, Settings: []debug.BuildSetting{{Key: "vcs.revision", Value: "0123456789abcdef"}, {Key: "vcs.modified", Value: "true"}}},
 			"loudlint v1.2.4-0.20270102030405-0123456789ab+dirty\nrevision 0123456789abcdef, changed since\nbuilt with go1.26.8\n"},
 	}
 	for _, test := range tests {
-		if diff := cmp.Diff(test.want, versionOf(test.info)); diff != "" {
+		if diff := cmp.Diff(test.want, versionOf(test.info, func() string { return sum })); diff != "" {
 			t.Errorf("%s (-want +got):\n%s", test.name, diff)
 		}
+	}
+	if got := versionOf(nil, func() string { return "" }); got != "loudlint of an unknown build\n" {
+		t.Errorf("of a program that cannot be read it says %q", got)
+	}
+	if sum := programDigest(); len(sum) != 64 {
+		t.Errorf("the digest of this program is %q", sum)
 	}
 }
 

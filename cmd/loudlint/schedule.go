@@ -57,7 +57,7 @@ func scheduleCommand(p *Process) *cli.Command {
 		Flags: append([]*cli.Flag{
 			cli.Word(&c.format, "format", "form of the schedule; without it, what the ending of --output says, else text",
 				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formCSV, Says: "comma-separated values, one kind"}, cli.Choice{Word: formXLSX, Says: "a spreadsheet, one sheet a kind"}),
-			cli.Text(&c.output, "output", "FILE", "write into a file, whole or not at all, instead of showing it"),
+			outputFlag(&c.output, "", ""),
 			cli.Switch(&c.replace, "replace", "let --output replace a file that is there, but never a design"),
 			percentFlag(&c.options.CuttingAllowance, "allowance", "what is added to cable for cutting and ends (default 10 %)"),
 			lengthFlag(&c.options.Drum, "drum", "how much cable is on a drum (default 100 m, or 1000 ft for designs in US units)"),
@@ -152,7 +152,9 @@ func (c *scheduling) run(arguments []string, p *Process) int {
 			return p.failed(fmt.Errorf("write the schedule: %s was read as a part of %s", c.output, path))
 		}
 	}
-	c.options.Tool = toolName()
+	if c.format == formXLSX { // the only form in which it stands
+		c.options.Tool = toolName()
+	}
 	system := analysis.Analyse(design, c.workers)
 	tables := make([]*schedule.Table, len(kinds))
 	for i, k := range kinds {
@@ -166,14 +168,6 @@ func (c *scheduling) run(arguments []string, p *Process) int {
 		return p.failed(err)
 	}
 	return statusPassed
-}
-
-// toolName is the program with its version, where that is known.
-func toolName() string {
-	if release := releaseOf(readBuild()); release != "" {
-		return name + " " + release
-	}
-	return name
 }
 
 func (c *scheduling) write(w io.Writer, tables []*schedule.Table, p *Process) error {
