@@ -137,7 +137,9 @@ func cableEvidence(loss *analysis.Loss, us bool) []check.Evidence {
 		heat.Sum = fmt.Sprintf("%s of the %s that the amplifier gives = %s", loss.CablePower, loss.SourcePower, loss.CableShare)
 	}
 	all = append(all, heat)
-	for i, c := range slices.Concat(loss.Cables, loss.Round) {
+	cables := slices.Concat(loss.Cables, loss.Round)
+	for i := range cables {
+		c := &cables[i]
 		name := "cable, both conductors"
 		switch {
 		case c.Conductors == 1:
@@ -146,11 +148,7 @@ func cableEvidence(loss *analysis.Loss, us bool) []check.Evidence {
 			name = "cable the other way round, both conductors"
 		}
 		e := check.Plainly(name, quantity.Resistance(c.LoopOhm))
-		times := ""
-		if c.Conductors == 2 {
-			times = "2 × "
-		}
-		e.Sum = fmt.Sprintf("%s%s × %s = %s (%s)", times, quantity.Format(quantity.Length(math.Round(c.Metres*1000)/1000), us), c.PerLength, e.Value, c.Kind)
+		e.Sum = fmt.Sprintf("%s (%s)", c.Sum(us), c.Kind)
 		all = append(all, e)
 	}
 	return all

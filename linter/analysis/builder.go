@@ -364,7 +364,7 @@ func (s *System) cableFigures(cable *schema.Cable, wire conductor.Conductor) cab
 	c := cableFigures{cable: cable, wire: wire, ohm: conductor.LoopOhm(r.OhmPerMetre, 1)}
 	perLength, unit, celsius := r.OhmPerMetre*1000, "ohm/km", quantity.Temperature(s.TemperatureC)
 	if s.Design.System.US() {
-		perLength, unit = r.OhmPerMetre*304.8, "ohm/1000 ft"
+		perLength, unit = r.OhmPerMetre*1000*quantity.MetresPerFoot, "ohm/1000 ft"
 	}
 	var kind string
 	switch {

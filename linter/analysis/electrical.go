@@ -38,6 +38,9 @@ func (o *Output) classify() {
 		o.Kind = ConstantVoltage
 		o.Volts = given(part.Volts, part.Volts.Text+" line")
 		o.Volts.Value = part.Volts.V
+		if isSeventy(float64(part.Volts.V)) {
+			o.Volts.Sum = fmt.Sprintf("100 V / √2 = %.2f V", float64(part.Volts.V))
+		}
 	case part.LowestImpedance.Set() || part.RatedInto.Set():
 		o.Kind = LowImpedance
 		o.Volts = o.lowImpedanceVolts()

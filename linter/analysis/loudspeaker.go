@@ -231,8 +231,11 @@ func (b *builder) direct(l *speakerLoad, part *schema.Loudspeaker) {
 
 // voltsText prints a line voltage the way the trade writes it.
 func voltsText(volts float64) string {
-	if math.Abs(volts-100/math.Sqrt2) < 0.01 {
+	if isSeventy(volts) {
 		return "70.7 V"
 	}
 	return quantity.Voltage(volts).String()
 }
+
+// isSeventy tells the line that the trade calls 70 V or 70.7 V.
+func isSeventy(volts float64) bool { return math.Abs(volts-100/math.Sqrt2) < 0.01 }

@@ -1,6 +1,8 @@
 package analysis
 
 import (
+	"fmt"
+
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 	"loudlint/schema/source"
@@ -173,6 +175,22 @@ type CableUse struct {
 	// PerLength is the resistance of one conductor, such as "13.3 ohm/km", and
 	// Kind says of what and by which table: "2 x 1.5 mm2, IEC 60228 class 5, 20 °C".
 	PerLength, Kind string
+}
+
+// Loop is LoopOhm as a resistance.
+func (u *CableUse) Loop() quantity.Resistance { return quantity.Resistance(u.LoopOhm) }
+
+// Sum is the arithmetic of Loop, in the units of PerLength: "2 × 137 m × 7.98
+// ohm/km = 2.187 ohm". Feet are decimal here, so that a calculator takes them.
+func (u *CableUse) Sum(us bool) string {
+	length := quantity.Significant(u.Metres, 4) + " m"
+	if us {
+		length = quantity.Significant(u.Metres/quantity.MetresPerFoot, 4) + " ft"
+	}
+	if u.Conductors == 2 {
+		length = "2 × " + length
+	}
+	return fmt.Sprintf("%s × %s = %s", length, u.PerLength, u.Loop())
 }
 
 // Run is one loudspeaker block of a line with all its members.

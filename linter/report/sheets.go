@@ -149,8 +149,14 @@ func lineSheet(j *linter.Judged, l *analysis.Line, number int) sheet {
 	if l.Loss.Drop.Known() && l.Loss.Worst != "" {
 		add(&s, "lost in the cable at "+l.Loss.Worst, &l.Loss.Drop)
 		s.Figures = append(s.Figures, figure{Name: "the same as a level", Value: fmt.Sprintf("%.2f dB", float64(l.Loss.DB))})
-		for _, c := range l.Loss.Cables {
-			s.Figures = append(s.Figures, figure{clean("cable on the way: " + c.Kind), fmt.Sprintf("%.4g ohm", c.LoopOhm), clean(fmt.Sprintf("2 × %.4g m × %s", c.Metres, c.PerLength))})
+		cables := slices.Concat(l.Loss.Cables, l.Loss.Round)
+		for i := range cables {
+			c := &cables[i]
+			name := "cable on the way: "
+			if i >= len(l.Loss.Cables) {
+				name = "cable the other way round: "
+			}
+			s.Figures = append(s.Figures, figure{clean(name + c.Kind), c.Loop().String(), clean(c.Sum(j.Design.System.US()))})
 		}
 	} else {
 		add(&s, "lost in the cable", &l.Loss.Drop)

@@ -285,7 +285,7 @@ func (m *maker) order(total *cableTotal) Cell {
 // inUnit turns metres into the unit of the columns.
 func (m *maker) inUnit(metres float64) float64 {
 	if m.us {
-		return metres / metresPerFoot
+		return metres / quantity.MetresPerFoot
 	}
 	return metres
 }
@@ -296,7 +296,7 @@ func (m *maker) drum() float64 {
 	case m.options.Drum > 0:
 		return float64(m.options.Drum)
 	case m.us:
-		return 1000 * metresPerFoot
+		return 1000 * quantity.MetresPerFoot
 	}
 	return 100
 }

@@ -99,13 +99,11 @@ func (m *maker) lengthUnit() string {
 	return "m"
 }
 
-const metresPerFoot = 0.3048
-
 // length is a length in that unit.
 func (m *maker) length(l quantity.Length) Cell {
 	metres := float64(l)
 	if m.us {
-		metres /= metresPerFoot
+		metres /= quantity.MetresPerFoot
 	}
 	return number(metres, AsIs)
 }

@@ -1,5 +1,8 @@
 package quantity
 
+// MetresPerFoot is the international foot.
+const MetresPerFoot = 0.3048
+
 // The scales. Base unit first; factors are exact ratios of whole numbers. Sources
 // of the factors: SI prefixes, minute, hour and degree from the SI brochure (9th
 // edition, tables 7 and 8); foot = 0.3048 m and inch = 0.0254 m exactly, degree
