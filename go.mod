@@ -4,8 +4,6 @@ go 1.26.0
 
 // In the command.
 require (
-	// The face by which labels of pictures are measured.
-	codeberg.org/go-fonts/liberation v0.5.0
 	// Where characters as a reader sees them end: columns and widths. The HCL library brings it.
 	github.com/apparentlymart/go-textseg/v15 v15.0.0
 	// Colours on every terminal, Windows too.
@@ -21,6 +19,8 @@ require (
 	golang.org/x/term v0.47.0
 	// Characters that are two columns wide.
 	golang.org/x/text v0.43.0
+	// Axes, ticks and scales of charts.
+	gonum.org/v1/plot v0.17.0
 )
 
 // In tests only.
@@ -36,8 +36,14 @@ require (
 )
 
 require (
+	codeberg.org/go-fonts/liberation v0.5.0 // indirect
+	codeberg.org/go-latex/latex v0.2.0 // indirect
+	codeberg.org/go-pdf/fpdf v0.11.1 // indirect
+	git.sr.ht/~sbinet/gg v0.7.0 // indirect
 	github.com/agext/levenshtein v1.2.1 // indirect
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect
+	github.com/golang/freetype v0.0.0-20170609003504-e2365dfdc4a0 // indirect
 	github.com/mattn/go-colorable v0.1.14 // indirect
 	github.com/mattn/go-isatty v0.0.20 // indirect
 	github.com/mitchellh/go-wordwrap v1.0.1 // indirect

@@ -6,6 +6,12 @@ import (
 	"strconv"
 	"strings"
 
+	"gonum.org/v1/plot"
+	plotfont "gonum.org/v1/plot/font"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
+
 	"loudlint/linter"
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
@@ -25,8 +31,35 @@ type panel struct {
 	title string
 	says  string // beside the title, smaller
 	marks []mark
-	chart chart
+	plot  *plot.Plot
 	high  float64
+}
+
+// lettering is the face of a chart's text.
+func lettering(px float64) plotfont.Font {
+	return plotfont.Font{Typeface: "Liberation", Variant: "Sans", Size: vg.Points(px)}
+}
+
+// newPlot makes an empty chart that looks as all do.
+func newPlot(x, y string) *plot.Plot {
+	p := plot.New()
+	p.BackgroundColor = nil
+	for _, a := range []*plot.Axis{&p.X, &p.Y} {
+		a.Color, a.Tick.Color = ink("d-ink"), ink("d-ink")
+		a.Label.TextStyle.Color, a.Tick.Label.Color = ink("d-t"), ink("d-s")
+		a.Label.TextStyle.Font, a.Tick.Label.Font = lettering(plain.px), lettering(small.px)
+		a.Label.Padding = 3
+	}
+	p.X.Label.Text, p.Y.Label.Text = x, y
+	grid := plotter.NewGrid()
+	grid.Horizontal.Color, grid.Vertical.Color = ink("d-grid"), ink("d-grid")
+	p.Add(grid)
+	return p
+}
+
+// stroke makes a line of a chart.
+func stroke(class ink, points plotter.XYs) *plotter.Line {
+	return &plotter.Line{XYs: points, LineStyle: draw.LineStyle{Color: class, Width: 1}}
 }
 
 // grid puts charts side by side, and below them what could not be drawn.
@@ -46,7 +79,7 @@ func grid(title, desc string, panels []panel, columns int, missing []string) *Pi
 		shown := strong.cut(p.title, room)
 		s.text(strong, leftward, from, y+14, shown, p.title)
 		s.text(small, rightward, end, y+14, p.says, "")
-		p.chart.draw(s, box{x, y + panelHead, x + panelWide, y + panelHead + p.high})
+		p.plot.Draw(draw.Canvas{Canvas: newCanvas(s, x, y+panelHead, p.high), Rectangle: vg.Rectangle{Max: vg.Point{X: vg.Points(panelWide), Y: vg.Points(p.high)}}})
 		high = max(high, p.high)
 	}
 	if len(panels) > 0 {
@@ -90,7 +123,7 @@ func loads(j *linter.Judged, channels []*analysis.Channel) *Picture {
 	if margin, ok := inForce(j, "load-margin", "warning_margin"); ok {
 		percent -= margin
 	}
-	var bars []bar
+	var bars bars
 	var names, missing []string
 	most := 100.0
 	var desc strings.Builder
@@ -111,7 +144,7 @@ func loads(j *linter.Judged, channels []*analysis.Channel) *Picture {
 		text := fmt.Sprintf("%s of %s", c.Load.Value, c.Rated.Value)
 		const nameRoom = 200.0
 		names = append(names, plain.cut(textout.Printable(name), nameRoom)+": "+text)
-		bars = append(bars, bar{long: share, over: share > percent+1e-9})
+		bars = append(bars, bar{share: share, over: share > percent+1e-9})
 		most = max(most, share)
 		fmt.Fprintf(&desc, " %s: %s, %.0f %%.", textout.Printable(name), text, share)
 	}
@@ -123,21 +156,59 @@ func loads(j *linter.Judged, channels []*analysis.Channel) *Picture {
 	if len(bars) == 0 {
 		return grid("Load of the power channels", "No channel has a load and a rating that are known.", nil, 1, append(missing, "No channel has a load and a rating that are known."))
 	}
-	c := chart{bars: bars, x: axis{label: "share of the rating in %", max: most * 1.08}, y: axis{min: -0.6, max: float64(len(bars)) - 0.4, names: true}}
-	for i, name := range names {
-		c.y.ticks = append(c.y.ticks, tick{float64(i), name})
-	}
-	c.lines = append(c.lines, stroke{"d-rating", []dot{{100, c.y.min}, {100, c.y.max}}})
+	p := newPlot("share of the rating in %", "")
+	p.Add(bars)
+	p.NominalY(names...)
+	p.Y.Padding, p.Y.Tick.Label.Font = 0, lettering(plain.px)
+	p.Y.Min, p.Y.Max = -0.6, float64(len(bars))-0.4
+	p.X.Min, p.X.Max = 0, most*1.08
+	p.X.Padding = 0
+	rating := plotter.XYs{{X: 100, Y: p.Y.Min}, {X: 100, Y: p.Y.Max}}
+	p.Add(stroke("d-rating", rating))
 	if percent < 100 {
-		c.lines = append(c.lines, stroke{"d-limit", []dot{{percent, c.y.min}, {percent, c.y.max}}})
-		c.x.label += fmt.Sprintf("; dashed: limit in force, %s %%", trimmed(percent))
+		p.Add(stroke("d-limit", plotter.XYs{{X: percent, Y: p.Y.Min}, {X: percent, Y: p.Y.Max}}))
+		p.X.Label.Text += fmt.Sprintf("; dashed: limit in force, %s %%; full line: rating", trimmed(percent))
+	} else {
+		p.X.Label.Text += "; full line: rating"
 	}
-	c.x.label += "; full line: rating"
-	return grid("Load of the power channels", desc.String(), []panel{{title: "Load of the power channels", chart: c, high: rest + rowHigh*float64(len(bars))}}, 1, missing)
+	return grid("Load of the power channels", desc.String(), []panel{{title: "Load of the power channels", plot: p, high: rest + rowHigh*float64(len(bars))}}, 1, missing)
 }
 
 // trimmed prints a number with one decimal place, or none.
 func trimmed(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }
+
+// bar is one bar of a chart.
+type bar struct {
+	share float64
+	over  bool
+}
+
+// bars are drawn across a chart, the first at height 0. One that is over its
+// limit has a notch at its end, so that it is told without colour.
+type bars []bar
+
+// Plot draws them.
+func (b bars) Plot(c draw.Canvas, p *plot.Plot) {
+	x, y := p.Transforms(&c)
+	const half = 0.32
+	for i, one := range b {
+		low, high, middle := y(float64(i)-half), y(float64(i)+half), y(float64(i))
+		from, to := x(0), x(one.share)
+		path := vg.Path{}
+		path.Move(vg.Point{X: from, Y: low})
+		path.Line(vg.Point{X: to, Y: low})
+		class := ink("d-bar")
+		if one.over {
+			class = "d-over"
+			path.Line(vg.Point{X: to - 5, Y: middle})
+		}
+		path.Line(vg.Point{X: to, Y: high})
+		path.Line(vg.Point{X: from, Y: high})
+		path.Close()
+		c.SetColor(class)
+		c.Fill(path)
+	}
+}
 
 // Levels draws, for every line, what is lost in the cable at each loudspeaker
 // against how far along the cable it hangs, with the limit in force.
@@ -187,42 +258,45 @@ func levelPanel(j *linter.Judged, l *analysis.Line) (*panel, string) {
 	if j.Design.System.US() {
 		unit, scale = "ft", 1/0.3048
 	}
-	c := chart{x: axis{label: "cable from the amplifier in " + unit}, y: axis{label: "lost in dB"}}
+	p := newPlot("cable from the amplifier in "+unit, "lost in dB")
 	far, worst := 0.0, 0.0
+	var points plotter.XYs
 	for _, way := range paths {
 		for i := range way {
-			way[i].x *= scale
-			far, worst = max(far, way[i].x), max(worst, way[i].y)
+			way[i].X *= scale
+			far, worst = max(far, way[i].X), max(worst, way[i].Y)
 		}
-		c.lines = append(c.lines, stroke{"d-line", way})
-		c.dots = append(c.dots, way[1:]...)
+		p.Add(stroke("d-line", way))
+		points = append(points, way[1:]...)
 	}
-	c.x.max, c.y.max = max(far, 1), max(worst*1.1, 0.1)
+	p.Add(&plotter.Scatter{XYs: points, GlyphStyle: draw.GlyphStyle{Color: ink("d-dot"), Radius: 2, Shape: draw.CircleGlyph{}}})
+	p.X.Min, p.X.Max = 0, max(far, 1)
+	p.Y.Min, p.Y.Max = 0, max(worst*1.1, 0.1)
 	says := ""
 	if percent, ok := inForce(j, "cable-loss", "warning_drop"); ok && percent < 100 {
 		db := -20 * math.Log10(1-percent/100)
-		c.lines = append(c.lines, stroke{"d-limit", []dot{{0, db}, {c.x.max, db}}})
+		p.Add(stroke("d-limit", plotter.XYs{{X: 0, Y: db}, {X: p.X.Max, Y: db}}))
 		says = fmt.Sprintf("dashed: limit in force, %s %% or %.2f dB", trimmed(percent), db)
-		c.y.max = max(c.y.max, db*1.2)
+		p.Y.Max = max(p.Y.Max, db*1.2)
 	}
-	return &panel{title: textout.Printable("Line " + strconv.Quote(l.Part.Name)), says: says, chart: c, high: panelHigh}, ""
+	return &panel{title: textout.Printable("Line " + strconv.Quote(l.Part.Name)), says: says, plot: p, high: panelHigh}, ""
 }
 
 // along gives the ways along a line: each begins with the point it comes from,
 // the amplifier or a loudspeaker before a tee, and goes on from loudspeaker to
-// loudspeaker: x metres of cable, y decibels lost.
-func along(l *analysis.Line) ([][]dot, bool) {
+// loudspeaker. X is metres of cable, Y decibels lost.
+func along(l *analysis.Line) ([]plotter.XYs, bool) {
 	if !l.Loss.Drop.Known() || l.Loss.Lumped || l.Loudspeakers == 0 || l.Part.Wiring.V == "series" {
 		return nil, false
 	}
 	devices := l.Devices()
 	type node struct {
 		metres float64
-		last   dot // the loudspeaker before, or the amplifier
-		way    int // the way that ends there; -1 when a new one has to begin
+		last   plotter.XY // the loudspeaker before, or the amplifier
+		way    int        // the way that ends there; -1 when a new one has to begin
 	}
 	nodes := map[string]node{"": {way: -1}}
-	var ways [][]dot
+	var ways []plotter.XYs
 	for i := range devices {
 		d := &devices[i]
 		from := nodes[d.From]
@@ -234,10 +308,10 @@ func along(l *analysis.Line) ([][]dot, bool) {
 			n.metres += float64(d.Legs[k].Length.Value)
 		}
 		if d.Run != nil && d.Loss.Known() && d.Volts.Value > 0 {
-			to := dot{x: n.metres, y: float64(d.Loss.Value)}
+			to := plotter.XY{X: n.metres, Y: float64(d.Loss.Value)}
 			if n.way < 0 || ways[n.way][len(ways[n.way])-1] != n.last {
 				n.way = len(ways)
-				ways = append(ways, []dot{n.last})
+				ways = append(ways, plotter.XYs{n.last})
 			}
 			ways[n.way] = append(ways[n.way], to)
 			n.last = to
@@ -283,8 +357,16 @@ func outputTitle(o *analysis.Output) string {
 }
 
 // octaves are those between which a chart over frequency is drawn.
-func octaves() []tick {
-	return []tick{{63, "63"}, {125, "125"}, {250, "250"}, {500, "500"}, {1000, "1 k"}, {2000, "2 k"}, {4000, "4 k"}, {8000, "8 k"}, {16000, "16 k"}}
+var octaves = plot.ConstantTicks{
+	{Value: 63, Label: "63"},
+	{Value: 125, Label: "125"},
+	{Value: 250, Label: "250"},
+	{Value: 500, Label: "500"},
+	{Value: 1000, Label: "1 k"},
+	{Value: 2000, Label: "2 k"},
+	{Value: 4000, Label: "4 k"},
+	{Value: 8000, Label: "8 k"},
+	{Value: 16000, Label: "16 k"},
 }
 
 func impedancePanel(o *analysis.Output) *panel {
@@ -292,7 +374,7 @@ func impedancePanel(o *analysis.Output) *panel {
 		return nil
 	}
 	const perOctave, steps = 6, 48 // eight octaves from 63 Hz
-	points := make([]dot, 0, steps+1)
+	points := make(plotter.XYs, 0, steps+1)
 	highest := 0.0
 	for i := range steps + 1 {
 		hz := 62.5 * math.Exp2(float64(i)/perOctave)
@@ -300,20 +382,20 @@ func impedancePanel(o *analysis.Output) *panel {
 		if !ok {
 			return nil
 		}
-		points = append(points, dot{hz, float64(ohm)})
+		points = append(points, plotter.XY{X: hz, Y: float64(ohm)})
 		highest = max(highest, float64(ohm))
 	}
-	c := chart{
-		x:     axis{label: "frequency in Hz", min: 62.5, max: 16000, log: true, ticks: octaves()},
-		y:     axis{label: "ohm", max: highest * 1.15},
-		lines: []stroke{{"d-line", points}},
-	}
+	p := newPlot("frequency in Hz", "ohm")
+	p.X.Scale, p.X.Tick.Marker = plot.LogScale{}, octaves
+	p.Add(stroke("d-line", points))
+	p.X.Min, p.X.Max = 62.5, 16000
+	p.Y.Min, p.Y.Max = 0, highest*1.15
 	low, says, ok := lowest(o)
 	if ok {
-		c.lines = append(c.lines, stroke{"d-limit", []dot{{c.x.min, low}, {c.x.max, low}}})
-		c.y.max = max(c.y.max, low*1.25)
+		p.Add(stroke("d-limit", plotter.XYs{{X: p.X.Min, Y: low}, {X: p.X.Max, Y: low}}))
+		p.Y.Max = max(p.Y.Max, low*1.25)
 	}
-	return &panel{title: textout.Printable("O" + outputTitle(o)[1:]), says: says, chart: c, high: panelHigh}
+	return &panel{title: textout.Printable("O" + outputTitle(o)[1:]), says: says, plot: p, high: panelHigh}
 }
 
 // lowest is the least impedance an output may have.

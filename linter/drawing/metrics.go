@@ -3,11 +3,11 @@ package drawing
 import (
 	"sync"
 
-	"codeberg.org/go-fonts/liberation/liberationsansbold"
-	"codeberg.org/go-fonts/liberation/liberationsansregular"
 	"golang.org/x/image/font"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+	plotfont "gonum.org/v1/plot/font"
+	"gonum.org/v1/plot/font/liberation"
 )
 
 // style is a kind of lettering.
@@ -44,13 +44,10 @@ type face struct {
 
 // faces gives the regular and the bold face.
 var faces = sync.OnceValue(func() [2]*face {
+	cache := plotfont.NewCache(liberation.Collection())
 	all := [2]*face{}
-	for i, file := range [][]byte{liberationsansregular.TTF, liberationsansbold.TTF} {
-		parsed, err := sfnt.Parse(file)
-		if err != nil {
-			panic("drawing: parse Liberation Sans, which is part of the program: " + err.Error())
-		}
-		f := &face{font: parsed}
+	for i, weight := range []font.Weight{font.WeightNormal, font.WeightBold} {
+		f := &face{font: cache.Lookup(plotfont.Font{Typeface: "Liberation", Variant: "Sans", Weight: weight}, 1).Face}
 		for r := ' '; r < 127; r++ {
 			f.ascii[r] = f.look(r)
 		}
