@@ -236,3 +236,17 @@ func (c Certainty) String() string {
 	}
 	return ""
 }
+
+// Says puts a certainty behind a remedy: "proved: the design was worked out again
+// with it".
+func (c Certainty) Says() string {
+	switch c {
+	case Advice:
+		return "usual practice: look at the case"
+	case Computed:
+		return "follows from the figures above"
+	case Proved:
+		return "proved: the design was worked out again with it"
+	}
+	return ""
+}

@@ -240,15 +240,7 @@ func findingOf(o *check.Outcome, number int) finding {
 		f.Assumed = append(f.Assumed, clean(a))
 	}
 	for _, r := range o.Remedies {
-		one := remedy{Text: strings.TrimSuffix(clean(r.Text), ".")}
-		switch r.Sure {
-		case check.Proved:
-			one.Sure = "proved: the design was worked out again with it"
-		case check.Computed:
-			one.Sure = "follows from the figures above"
-		case check.Advice:
-			one.Sure = "usual practice: look at the case"
-		}
+		one := remedy{Text: strings.TrimSuffix(clean(r.Text), "."), Sure: r.Sure.Says()}
 		f.Remedies = append(f.Remedies, one)
 	}
 	if a := o.Accepted; a != nil {

@@ -339,14 +339,9 @@ func (p *page) remedy(r *check.Remedy, index int, at source.Span) {
 		label = "or"
 	}
 	p.say(strings.TrimSuffix(r.Text, "."))
-	switch r.Sure {
-	case check.Proved:
-		p.say("(proved: the design was worked out again with it).")
-	case check.Computed:
-		p.say("(follows from the figures above).")
-	case check.Advice:
-		p.say("(usual practice: look at the case).")
-	default:
+	if sure := r.Sure.Says(); sure != "" {
+		p.say("(" + sure + ").")
+	} else {
 		p.join(".")
 	}
 	p.row(label)
