@@ -31,6 +31,8 @@ require (
 	github.com/rogpeppe/go-internal v1.16.0
 	// SARIF against its published schema.
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
+	// Markdown as those read it to whom reviews go.
+	github.com/yuin/goldmark v1.8.7
 	// HTML as browsers read it.
 	golang.org/x/net v0.62.0
 )

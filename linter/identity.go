@@ -70,6 +70,10 @@ func SubjectBefore(renames []Rename) func(check.Subject) check.Subject {
 	}
 }
 
+// Renamed puts what parts were called into a text, where their names stand in it
+// by themselves.
+func Renamed(text string, renames []Rename) string { return oldNamesOf(renames).in(text) }
+
 // oldNames puts old names into texts.
 type oldNames struct {
 	was     map[string]string // by the name now

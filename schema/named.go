@@ -16,6 +16,7 @@ type NamedPart struct {
 	// Count is how many the block stands for, of a device without the runs around
 	// it.
 	Count int
+	Model string // the model it names, "" for none
 }
 
 // Named gives the named blocks of a design: units, lines each with its devices,
@@ -24,42 +25,53 @@ type NamedPart struct {
 func (d *Design) Named() iter.Seq[NamedPart] {
 	return func(yield func(NamedPart) bool) {
 		more := true
-		give := func(kind, line string, p *Part, count int) bool {
-			more = more && yield(NamedPart{Kind: kind, Line: line, Part: p, Count: count})
+		named := func(n NamedPart) bool {
+			more = more && yield(n)
 			return more
 		}
+		give := func(kind string, p *Part, count int) { named(NamedPart{Kind: kind, Part: p, Count: count}) }
 		for _, u := range d.Units {
-			give(u.Kind, "", &u.Part, 1)
+			named(NamedPart{Kind: u.Kind, Part: &u.Part, Count: 1, Model: u.Model.V})
 		}
 		for _, l := range d.Lines {
-			give("line", "", &l.Part, 1)
+			give("line", &l.Part, 1)
 			chainOf(l, func(device Device, _ int) bool {
 				p := device.Common()
-				return give(DeviceKind(device), l.Name, &p.Part, p.Count())
+				return named(NamedPart{Kind: DeviceKind(device), Line: l.Name, Part: &p.Part, Count: p.Count(), Model: modelOf(device)})
 			})
 		}
 		for _, g := range d.Groups {
-			give("group", "", &g.Part, 1)
+			give("group", &g.Part, 1)
 		}
 		for _, s := range d.Sources {
-			give(s.Kind, "", &s.Part, 1)
+			named(NamedPart{Kind: s.Kind, Part: &s.Part, Count: 1, Model: s.Model.V})
 		}
 		for _, m := range d.MuteLinks {
-			give("mute_link", "", &m.Part, 1)
+			give("mute_link", &m.Part, 1)
 		}
 		for _, s := range d.Spaces {
-			give("space", "", &s.Part, s.Count())
+			give("space", &s.Part, s.Count())
 		}
 		for _, m := range d.Readings {
-			give("reading", "", &m.Part, 1)
+			give("reading", &m.Part, 1)
 		}
 		for _, s := range d.Supplies {
-			give("supply", "", &s.Part, 1)
+			give("supply", &s.Part, 1)
 		}
 		for _, i := range d.Items {
-			give("part", "", &i.Part, i.Quantity.Or(1))
+			give("part", &i.Part, i.Quantity.Or(1))
 		}
 	}
+}
+
+func modelOf(device Device) string {
+	switch device := device.(type) {
+	case *Loudspeaker:
+		return device.Model.V
+	case *Attenuator:
+		return device.Model.V
+	}
+	return ""
 }
 
 // DeviceKind gives the name of the block of a device.

@@ -77,3 +77,16 @@ func WordsOf(block, attribute string) []string {
 	}
 	return nil
 }
+
+// OnDataSheet tells that an attribute of a block is one that a data sheet says
+// rather than the design: one that a model of such a part may say.
+func OnDataSheet(block, attribute string) bool {
+	switch block {
+	case "channel", "output", "input":
+		return true // they are part of the model of a unit
+	case KindMusic, KindMessage, KindTelephone:
+		block = KindMicrophone // their data are of the same kind
+	}
+	model := strings.TrimSuffix(block, "_model") + "_model"
+	return vocabularies()[model].says(attribute)
+}

@@ -76,6 +76,7 @@ func programOf(p *Process) *cli.Program {
 		criteriaCommand(p),
 		figuresCommand(p),
 		modelsCommand(p),
+		reviewCommand(p),
 		reportCommand(p),
 		scheduleCommand(p),
 		importCommand(p),

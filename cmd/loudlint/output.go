@@ -48,6 +48,9 @@ func (o *onePage) run(arguments []string, p *Process, command string, write func
 		return statusNotUnderstood
 	}
 	result := linter.Check([]string{path}, options)
+	if err := knownCriterions(o.only, result); err != nil {
+		return p.misunderstood(err, "criteria")
+	}
 	if !result.Understood() {
 		p.sayProblems(result)
 		return statusNotUnderstood

@@ -34,6 +34,11 @@ func (p *page) table(t *schedule.Table) {
 	p.paint(Label, strings.Repeat("_", p.width))
 	p.line()
 	p.line()
+	p.rows(t)
+}
+
+// rows writes a table without what stands above it.
+func (p *page) rows(t *schedule.Table) {
 	g := gridOf(t)
 	wide := g.fit(p.width - labelInset)
 	if wide && len(t.Rows) > 0 && !g.grouped() {
