@@ -3,6 +3,7 @@ package linter
 import (
 	"cmp"
 	"fmt"
+	"iter"
 	"runtime"
 	"slices"
 
@@ -69,17 +70,25 @@ type Judged struct {
 // Understood tells that the design could be judged.
 func (j *Judged) Understood() bool { return j.Err == nil && len(j.Problems) == 0 }
 
+// Gravest is the gravest severity among the findings of the design that have to be
+// dealt with, 0 when there is none: those that nobody accepted and that were not
+// known before.
+func (j *Judged) Gravest() check.Severity {
+	var gravest check.Severity
+	for i := range j.Outcomes {
+		if o := &j.Outcomes[i]; o.Gates() {
+			gravest = max(gravest, o.Severity)
+		}
+	}
+	return gravest
+}
+
 // Gravest is the gravest severity among the findings of all designs that have to
-// be dealt with, 0 when there is none: those that nobody accepted and that were
-// not known before.
+// be dealt with.
 func (r *Result) Gravest() check.Severity {
 	var gravest check.Severity
 	for _, d := range r.Designs {
-		for i := range d.Outcomes {
-			if d.Outcomes[i].Gates() {
-				gravest = max(gravest, d.Outcomes[i].Severity)
-			}
-		}
+		gravest = max(gravest, d.Gravest())
 	}
 	return gravest
 }
@@ -89,9 +98,17 @@ func (r *Result) Understood() bool {
 	return !slices.ContainsFunc(r.Designs, func(j *Judged) bool { return !j.Understood() })
 }
 
-// Check reads and judges the designs at the given paths, several at once.
+// Check reads and judges the designs at the given paths, several at once, and
+// keeps them all.
 func Check(paths []string, options Options) *Result {
-	r := &Result{Checks: options.Checks, Designs: make([]*Judged, len(paths))}
+	return &Result{Checks: options.Checks, Designs: slices.AppendSeq(make([]*Judged, 0, len(paths)), Each(paths, options))}
+}
+
+// Each reads and judges the designs at the given paths, several at once, and
+// hands them out in that order. It keeps parallel.MostAlive(options.Workers) of
+// them at most, so that hundreds need the memory of a few. Designs that may still
+// be asked for are judged ahead; leaving the loop early ends that.
+func Each(paths []string, options Options) iter.Seq[*Judged] {
 	workers := options.Workers
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
@@ -99,8 +116,13 @@ func Check(paths []string, options Options) *Result {
 	// Several designs share out the processors among them better than the parts
 	// of one do.
 	options.Workers = max(1, workers/max(1, len(paths)))
-	parallel.Do(len(paths), workers, func(i int) { r.Designs[i] = read(paths[i], options) })
-	return r
+	return func(yield func(*Judged) bool) {
+		for _, j := range parallel.InOrder(len(paths), workers, func(i int) *Judged { return read(paths[i], options) }) {
+			if !yield(j) {
+				return
+			}
+		}
+	}
 }
 
 // read reads and judges one design. A mistake of the program that one design

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -89,71 +90,118 @@ func (c *checking) run(arguments []string, p *Process) int {
 	if !ok {
 		return statusNotUnderstood
 	}
-	var known *record.Record
+	run := checkRun{checking: c, process: p, paths: paths, options: options}
 	if c.record != "" {
-		if known, ok = p.readRecord(c.record); !ok {
+		if run.known, ok = p.readRecord(c.record); !ok {
 			return statusNotUnderstood
 		}
 	}
-	result := linter.Check(paths, options)
-	if err := knownCriterions(c.only, result); err != nil {
-		return p.misunderstood(err, "criteria")
-	}
-	if known != nil {
-		known.Mark(result, "the record "+filepath.ToSlash(c.record), namesFrom(filepath.Dir(c.record)))
-	}
-	status := statusOf(result, c.gate)
-	write := func(w io.Writer) error { return c.write(w, result, status, p) }
 	if c.output == "" {
-		if failure := p.say(p.Out, write); failure != statusPassed {
-			return failure
-		}
-		c.sayProblems(p, result)
-		return status
+		err = run.write(p.Out)
+	} else if err = wholefile.Write(c.output, run.write); run.refused != nil {
+		err = run.refused
 	}
-	if err := save(c.output, result, options.Specification, write); err != nil {
+	if call, ok := errors.AsType[*cli.CallError](err); ok {
+		return p.misunderstood(call, "criteria")
+	}
+	if err != nil && !closedPipe(err) {
 		return p.failed(err)
 	}
-	c.sayProblems(p, result)
-	return status
+	return run.status
 }
 
-func (c *checking) write(w io.Writer, r *linter.Result, status int, p *Process) error {
-	switch c.format {
+// checkRun is one call of check. Designs are judged side by side and written one
+// after the other, so that hundreds need the memory of a few.
+type checkRun struct {
+	*checking
+	process *Process
+	paths   []string
+	options linter.Options
+	known   *record.Record // nil when nothing is held against one
+	names   criterionNames
+	status  int
+	refused error // the result would overwrite what was read
+}
+
+// form writes designs in one form of output, one after the other.
+type form interface {
+	Design(d *linter.Judged)
+	// End sums up what there is to sum up. Its error is the first of the writer.
+	End() error
+}
+
+// write judges all designs and writes what was found. That it cannot be written is
+// no reason to stop: the exit status tells what was found in all.
+func (r *checkRun) write(w io.Writer) error {
+	if r.refused = readForCriteria(r.options.Specification, r.output); r.refused != nil {
+		return r.refused
+	}
+	alone := len(r.paths) == 1
+	var to form
+	if !alone {
+		to = r.form(w)
+	}
+	for d := range linter.Each(r.paths, r.options) {
+		if r.known != nil {
+			r.known.Mark(&linter.Result{Checks: r.options.Checks, Designs: []*linter.Judged{d}}, "the record "+filepath.ToSlash(r.record), namesFrom(filepath.Dir(r.record)))
+		}
+		r.status = max(r.status, statusOf(d, r.gate))
+		r.names.meet(d)
+		if r.refused = readAsPart(d, r.output); r.refused != nil {
+			return r.refused
+		}
+		if alone { // then all is known that stands at its beginning
+			if err := r.names.refuse(r.only); err != nil {
+				return err
+			}
+			to = r.form(w)
+		}
+		to.Design(d)
+		// People are told why a design was not judged when the result is written
+		// for machines, or out of sight.
+		if r.output != "" || r.format == formSARIF {
+			r.process.sayProblems(d)
+		}
+	}
+	if err := r.names.refuse(r.only); err != nil {
+		return err
+	}
+	return to.End()
+}
+
+// form begins the output. The exit status is known then only of one design.
+func (r *checkRun) form(w io.Writer) form {
+	o := r.page.options(r.process, r.output)
+	o.Passes = r.passes
+	switch r.format {
 	case formSARIF:
-		return sarif.Write(w, r, sarifTool(status))
+		var status *int
+		if len(r.paths) == 1 {
+			status = &r.status
+		}
+		return sarif.Begin(w, r.options.Checks, sarifTool(status))
 	case formLines:
-		return textout.WriteLines(w, r, textout.Options{Passes: c.passes})
+		return textout.BeginLines(w, o)
+	case formMatrix:
+		return textout.BeginMatrix(w, o)
 	}
-	o := c.page.options(p, c.output)
-	o.Passes = c.passes
-	if c.format == formMatrix {
-		return textout.WriteMatrix(w, r, o)
-	}
-	return textout.Write(w, r, o)
+	return textout.Begin(w, o, len(r.paths))
 }
 
-// sarifTool is this program, which ends with a status, as SARIF names it.
-func sarifTool(status int) sarif.Tool {
-	tool := sarif.Tool{Name: name, Version: releaseOf(readBuild()), ExitCode: &status}
+// sarifTool is this program, which ends with a status if that is known, as SARIF
+// names it.
+func sarifTool(status *int) sarif.Tool {
+	tool := sarif.Tool{Name: name, Version: releaseOf(readBuild()), ExitCode: status}
 	if folder, err := os.Getwd(); err == nil {
 		tool.Folder = filepath.ToSlash(folder)
 	}
 	return tool
 }
 
-// sayProblems tells people why a design was not judged when the result is
-// written for machines, or out of sight.
-func (c *checking) sayProblems(p *Process, r *linter.Result) {
-	if c.output != "" || c.format == formSARIF {
-		p.sayProblems(r)
-	}
-}
-
 // sayProblems tells people why designs were not judged.
-func (p *Process) sayProblems(r *linter.Result) {
-	// What the call is for has been written: only the message may be lost.
-	for _, d := range r.Designs {
+func (p *Process) sayProblems(all ...*linter.Judged) {
+	// What the call is for is written: only the message may be lost.
+	for _, d := range all {
 		if d.Err != nil {
 			_, _ = fmt.Fprintf(p.Err, "%s: %s\n", name, textout.Printable(d.Err.Error()))
 		}
@@ -200,12 +248,13 @@ func gateFlag(to *string, doc string) *cli.Flag {
 	return cli.Word(to, "gate", doc, cli.Choice{Word: "error"}, cli.Choice{Word: "warning"}, cli.Choice{Word: "note"}, cli.Choice{Word: gateNever, Says: "whatever is found"})
 }
 
-func statusOf(r *linter.Result, gate string) int {
+// statusOf is the exit status that one design alone would give.
+func statusOf(d *linter.Judged, gate string) int {
 	least, some := check.ParseSeverity(gate)
 	switch {
-	case !r.Understood():
+	case !d.Understood():
 		return statusNotUnderstood
-	case some && r.Gravest() >= least:
+	case some && d.Gravest() >= least:
 		return statusFindings
 	}
 	return statusPassed
@@ -247,19 +296,36 @@ func refuseOutput(output string, paths []string) error {
 
 // save writes the result into a file that is none of those that were read.
 func save(output string, r *linter.Result, held *schema.Specification, write func(io.Writer) error) error {
-	if held != nil && slices.ContainsFunc(held.Files, func(f *source.File) bool { return sameFile(f.Name, output) }) {
-		return fmt.Errorf("write the result: %s was read for its criteria", output)
+	if err := readForCriteria(held, output); err != nil {
+		return err
 	}
 	for _, d := range r.Designs {
-		for _, f := range filesOf(d) {
-			if sameFile(f.Name, output) {
-				return fmt.Errorf("write the result: %s was read as a part of %s", output, d.Name)
-			}
+		if err := readAsPart(d, output); err != nil {
+			return err
 		}
 	}
 	err := wholefile.Write(output, write)
 	if err != nil && !closedPipe(err) {
 		return err
+	}
+	return nil
+}
+
+// readForCriteria refuses a file for the result that was read for its criteria.
+func readForCriteria(held *schema.Specification, output string) error {
+	if output != "" && held != nil && slices.ContainsFunc(held.Files, func(f *source.File) bool { return sameFile(f.Name, output) }) {
+		return fmt.Errorf("write the result: %s was read for its criteria", output)
+	}
+	return nil
+}
+
+// readAsPart refuses one that was read as a part of a design.
+func readAsPart(d *linter.Judged, output string) error {
+	if output == "" {
+		return nil
+	}
+	if slices.ContainsFunc(filesOf(d), func(f *source.File) bool { return sameFile(f.Name, output) }) {
+		return fmt.Errorf("write the result: %s was read as a part of %s", output, d.Name)
 	}
 	return nil
 }

@@ -102,12 +102,12 @@ func (c *comparing) run(arguments []string, p *Process) int {
 		return p.misunderstood(err, "criteria")
 	}
 	if !both.Understood() {
-		p.sayProblems(both)
+		p.sayProblems(both.Designs...)
 		return p.failed(fmt.Errorf("nothing was compared: %s", notJudged(both, nameAt(older, c.from), nameAt(newer, c.to))))
 	}
 	comparison := compare.Compare(both.Designs[0], both.Designs[1], nameAt(older, c.from), nameAt(newer, c.to))
 	result := &linter.Result{Checks: options.Checks, Designs: both.Designs[1:]}
-	status := statusOf(result, c.gate)
+	status := statusOf(both.Designs[1], c.gate)
 	write := func(w io.Writer) error { return c.write(w, comparison, result, status, p) }
 	if c.output == "" {
 		return max(status, p.say(p.Out, write))
@@ -154,7 +154,7 @@ func nameAt(path, rev string) string {
 func (c *comparing) write(w io.Writer, comparison *compare.Comparison, r *linter.Result, status int, p *Process) error {
 	switch c.format {
 	case formSARIF:
-		return sarif.Write(w, r, sarifTool(status))
+		return sarif.Write(w, r, sarifTool(&status))
 	case formLines:
 		return textout.WriteComparisonLines(w, comparison)
 	}

@@ -37,22 +37,40 @@ func onlyFlag(to *[]string, doc string) *cli.Flag {
 	return f
 }
 
-// knownCriterions refuses the name of a criterion that no design has.
-func knownCriterions(only []string, r *linter.Result) error {
-	var known []string
-	for _, d := range r.Designs {
-		for _, c := range d.Own {
-			known = append(known, c.ID)
+// criterionNames are those of the criterions that designs have.
+type criterionNames struct {
+	known []string
+	// untold is set when a design was not understood, which may have others.
+	untold bool
+}
+
+func (n *criterionNames) meet(d *linter.Judged) {
+	n.untold = n.untold || !d.Understood()
+	for _, c := range d.Own {
+		if !slices.Contains(n.known, c.ID) {
+			n.known = append(n.known, c.ID)
 		}
 	}
-	slices.Sort(known)
-	known = slices.Compact(known)
+}
+
+// refuse refuses the name of a criterion that no design has.
+func (n *criterionNames) refuse(only []string) error {
+	slices.Sort(n.known)
 	for _, word := range only {
-		if strings.HasPrefix(word, criterion.Prefix) && !slices.Contains(known, word) && r.Understood() {
-			return cli.Unknown(fmt.Sprintf("There is no check %q: no design has such a criterion.", word), word, known)
+		if strings.HasPrefix(word, criterion.Prefix) && !slices.Contains(n.known, word) && !n.untold {
+			return cli.Unknown(fmt.Sprintf("There is no check %q: no design has such a criterion.", word), word, n.known)
 		}
 	}
 	return nil
+}
+
+// knownCriterions refuses the name of a criterion that no design of a result has.
+func knownCriterions(only []string, r *linter.Result) error {
+	var n criterionNames
+	for _, d := range r.Designs {
+		n.meet(d)
+	}
+	return n.refuse(only)
 }
 
 // specify reads the criteria files named in a call. What is wrong with them is

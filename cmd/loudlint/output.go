@@ -52,7 +52,7 @@ func (o *onePage) run(arguments []string, p *Process, command string, write func
 		return p.misunderstood(err, "criteria")
 	}
 	if !result.Understood() {
-		p.sayProblems(result)
+		p.sayProblems(result.Designs...)
 		return statusNotUnderstood
 	}
 	written := func(w io.Writer) error { return write(w, result.Designs[0]) }

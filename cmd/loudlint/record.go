@@ -71,7 +71,7 @@ func (c *recording) run(arguments []string, p *Process) int {
 		return p.misunderstood(err, "criteria")
 	}
 	if !result.Understood() {
-		p.sayProblems(result)
+		p.sayProblems(result.Designs...)
 		return p.failed(errors.New("nothing was recorded: not every design could be judged"))
 	}
 	r := record.Of(result, namesFrom(filepath.Dir(c.output)))

@@ -8,6 +8,7 @@ import (
 	"io"
 
 	"loudlint/linter"
+	"loudlint/linter/check"
 )
 
 const (
@@ -28,32 +29,55 @@ type Tool struct {
 	// relative names start from. Absolute names below it are written relative to
 	// it. Empty when it is not known.
 	Folder string
-	// ExitCode is what the process ends with; left out when nil.
+	// ExitCode is what the process ends with; left out when nil, as it has to be
+	// when a design is written before the last one was judged.
 	ExitCode *int
 }
 
 // Write writes a result as one SARIF log. Its errors are those of w.
 func Write(w io.Writer, r *linter.Result, t Tool) error {
-	out := newStream(w)
-	common := rulesOf(r.Checks)
-	out.open("{")
-	out.member("$schema", schemaURI)
-	out.member("version", "2.1.0")
-	out.list("runs")
+	l := Begin(w, r.Checks, t)
 	for _, j := range r.Designs {
-		rules := common.with(j.Own)
-		out.item()
-		out.open("{")
-		out.member("tool", tool{Driver: toolComponent{
-			Name: t.Name, Version: t.Version, InformationURI: t.InformationURI, Language: language,
-			Notifications: notificationDescriptors(), Rules: rules.descriptors,
-		}})
-		writeRun(out, j, rules, t)
-		out.close("}")
+		l.Design(j)
 	}
-	out.close("]")
-	out.close("}")
-	if err := out.flush(); err != nil {
+	return l.End()
+}
+
+// Log is a SARIF log that is written design by design, each as a run.
+type Log struct {
+	out    *stream
+	tool   Tool
+	common *rules
+}
+
+// Begin begins a log of designs of which these checks are asked.
+func Begin(w io.Writer, checks []*check.Check, t Tool) *Log {
+	l := &Log{out: newStream(w), tool: t, common: rulesOf(checks)}
+	l.out.open("{")
+	l.out.member("$schema", schemaURI)
+	l.out.member("version", "2.1.0")
+	l.out.list("runs")
+	return l
+}
+
+// Design writes the run of one design.
+func (l *Log) Design(j *linter.Judged) {
+	rules := l.common.with(j.Own)
+	l.out.item()
+	l.out.open("{")
+	l.out.member("tool", tool{Driver: toolComponent{
+		Name: l.tool.Name, Version: l.tool.Version, InformationURI: l.tool.InformationURI, Language: language,
+		Notifications: notificationDescriptors(), Rules: rules.descriptors,
+	}})
+	writeRun(l.out, j, rules, l.tool)
+	l.out.close("}")
+}
+
+// End ends the log. Its error is the first of the writer.
+func (l *Log) End() error {
+	l.out.close("]")
+	l.out.close("}")
+	if err := l.out.flush(); err != nil {
 		return fmt.Errorf("write SARIF: %w", err)
 	}
 	return nil

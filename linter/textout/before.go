@@ -69,14 +69,14 @@ func (p *page) graver(o *check.Outcome) {
 }
 
 // recordAnew says what to do about what is gone, where a record is in use.
-func (p *page) recordAnew(r *linter.Result) {
+func (p *Page) recordAnew() {
 	var gone int
 	var from []string
-	for _, d := range r.Designs {
-		if d.Before != nil && len(d.Before.Gone) > 0 {
-			gone += len(d.Before.Gone)
-			if !slices.Contains(from, d.Before.From) {
-				from = append(from, d.Before.From)
+	for i := range p.sums {
+		if s := &p.sums[i]; s.gone > 0 {
+			gone += s.gone
+			if !slices.Contains(from, s.before) {
+				from = append(from, s.before)
 			}
 		}
 	}

@@ -10,51 +10,116 @@ import (
 	"loudlint/schema/wording"
 )
 
+// sum is what the closing needs of a design.
+type sum struct {
+	name       string
+	understood bool
+	unjudged   string // why it was not judged
+	tally      linter.Tally
+	size       linter.Size
+	asked      []string // checks that answered, by their ids
+	off        []off
+	before     string // what it was held against; "" when nothing is gone
+	gone       int
+}
+
+// off is a check that was not asked, with what turned it off, "" when it is off
+// unless criteria turn it on.
+type off struct{ id, by string }
+
+func sumOf(d *linter.Judged) sum {
+	s := sum{name: d.Name, understood: d.Understood(), tally: d.Tally(), size: d.Size()}
+	if !s.understood {
+		s.unjudged = unjudged(d)
+		return s
+	}
+	seen := map[*check.Check]bool{}
+	for i := range d.Outcomes {
+		if c := d.Outcomes[i].Check; !seen[c] {
+			seen[c] = true
+			s.asked = append(s.asked, c.ID)
+		}
+	}
+	for _, c := range d.Off {
+		one := off{id: c.ID}
+		for i := range d.InForce {
+			if f := &d.InForce[i]; f.Check == c && f.Off && !f.Origin.IsZero() {
+				one.by = check.SetAt(f.Origin)
+			}
+		}
+		s.off = append(s.off, one)
+	}
+	if d.Before != nil && len(d.Before.Gone) > 0 {
+		s.before, s.gone = d.Before.From, len(d.Before.Gone)
+	}
+	return s
+}
+
+// gravest is the check of the first of the gravest findings that a built-in check
+// explains.
+type gravest struct {
+	severity check.Severity
+	check    string
+}
+
+func (g *gravest) meet(d *linter.Judged) {
+	for i := range d.Outcomes {
+		if o := &d.Outcomes[i]; o.Gates() && o.Check.Origin.IsZero() && (g.check == "" || o.Severity > g.severity) {
+			*g = gravest{o.Severity, o.Check.ID}
+		}
+	}
+}
+
 // closing sums up all designs.
-func (p *page) closing(r *linter.Result) {
-	var all tally
-	var unjudged int
-	for _, d := range r.Designs {
-		all = all.add(tallyOf(d))
-		if !d.Understood() {
+func (p *Page) closing() {
+	var all linter.Tally
+	var size linter.Size
+	asked := map[string]bool{}
+	unjudged := 0
+	for i := range p.sums {
+		s := &p.sums[i]
+		all, size = all.Plus(s.tally), size.Plus(s.size)
+		for _, id := range s.asked {
+			asked[id] = true
+		}
+		if !s.understood {
 			unjudged++
 		}
 	}
-	if len(r.Designs) > 1 {
+	if len(p.sums) > 1 {
 		p.line()
-		p.heading("In all", Head, wording.Counted(len(r.Designs), "design"))
+		p.heading("In all", Head, wording.Counted(len(p.sums), "design"))
 		p.line()
-		p.overview(r)
+		p.overview(all)
 		p.line()
 	} else if unjudged == 0 {
 		p.heading("In all", Head, "")
 		p.line()
 	}
-	if unjudged < len(r.Designs) {
-		p.system(r)
-		p.answers(r, all)
-		p.off(r)
-		p.recordAnew(r)
-		p.explained(r)
+	if unjudged < len(p.sums) {
+		p.say(strings.Join([]string{wording.Counted(size.Amplifiers, "amplifier"), wording.Counted(size.Lines, "line"), wording.Counted(size.Loudspeakers, "loudspeaker"), wording.Counted(size.Sources, "source")}, ", "))
+		p.row("system")
+		p.answers(all, len(asked))
+		p.off()
+		p.recordAnew()
+		p.explained()
 		p.line()
 	}
-	p.lastWord(all, unjudged, len(r.Designs))
+	p.lastWord(all, unjudged, len(p.sums))
 }
 
 // overview sums up each design on a line of its own. On a narrow page, where
 // columns do not fit, each is a sentence.
-func (p *page) overview(r *linter.Result) {
+func (p *Page) overview(all linter.Tally) {
 	const widestName, space = 48, 9 // columns of the page
 	wide := visibleWidth("design")
-	var all tally
-	for _, d := range r.Designs {
-		wide = max(wide, min(visibleWidth(Printable(d.Name)), widestName))
-		all = all.add(tallyOf(d))
+	for i := range p.sums {
+		wide = max(wide, min(visibleWidth(Printable(p.sums[i].name)), widestName))
 	}
-	columns := all.columns()
+	columns := columnsOf(all)
 	if labelInset+wide+len(columns)*space > p.width {
-		for _, d := range r.Designs {
-			p.designLine(d)
+		for i := range p.sums {
+			p.designLine(&p.sums[i])
 		}
 		return
 	}
@@ -66,8 +131,9 @@ func (p *page) overview(r *linter.Result) {
 		p.paint(Label, c.head)
 	}
 	p.line()
-	for _, d := range r.Designs {
-		name := Printable(d.Name)
+	for i := range p.sums {
+		s := &p.sums[i]
+		name := Printable(s.name)
 		p.pad(labelInset)
 		p.paint(Place, name)
 		if long := visibleWidth(name); long > wide {
@@ -76,15 +142,15 @@ func (p *page) overview(r *linter.Result) {
 		} else {
 			p.pad(wide - long)
 		}
-		if !d.Understood() {
-			p.write("  " + unjudged(d))
+		if !s.understood {
+			p.write("  " + s.unjudged)
 			p.line()
 			continue
 		}
-		t := tallyOf(d)
 		for _, c := range columns {
-			text, style := strconv.Itoa(c.of(t)), c.style
-			if c.of(t) == 0 {
+			n := c.of(s.tally)
+			text, style := strconv.Itoa(n), c.style
+			if n == 0 {
 				text, style = "-", Label
 			}
 			p.pad(space - len(text))
@@ -98,26 +164,26 @@ func (p *page) overview(r *linter.Result) {
 type column struct {
 	head  string
 	style Style
-	of    func(tally) int
+	of    func(linter.Tally) int
 }
 
-// columns are those of the overview: known and accepted findings have one where
-// there are any.
-func (t tally) columns() []column {
-	all := []column{
-		{"errors", Error, func(t tally) int { return t.errors }},
-		{"warnings", Warning, func(t tally) int { return t.warnings }},
-		{"notes", Note, func(t tally) int { return t.notes }},
+// columnsOf gives those of the overview: known and accepted findings have one
+// where there are any.
+func columnsOf(all linter.Tally) []column {
+	columns := []column{
+		{"errors", Error, func(t linter.Tally) int { return t.Errors }},
+		{"warnings", Warning, func(t linter.Tally) int { return t.Warnings }},
+		{"notes", Note, func(t linter.Tally) int { return t.Notes }},
 	}
-	if t.known > 0 {
-		all = append(all, column{"known", Label, func(t tally) int { return t.known }})
+	if all.Known > 0 {
+		columns = append(columns, column{"known", Label, func(t linter.Tally) int { return t.Known }})
 	}
-	if t.accepted > 0 {
-		all = append(all, column{"accepted", Label, func(t tally) int { return t.accepted }})
+	if all.Accepted > 0 {
+		columns = append(columns, column{"accepted", Label, func(t linter.Tally) int { return t.Accepted }})
 	}
-	return append(all,
-		column{"open", Open, func(t tally) int { return t.open }},
-		column{"passes", Pass, func(t tally) int { return t.pass }})
+	return append(columns,
+		column{"open", Open, func(t linter.Tally) int { return t.Open }},
+		column{"passes", Pass, func(t linter.Tally) int { return t.Passes }})
 }
 
 // unjudged says why a design was not judged.
@@ -129,73 +195,44 @@ func unjudged(d *linter.Judged) string {
 }
 
 // designLine sums up one design among several.
-func (p *page) designLine(d *linter.Judged) {
-	p.whole(Place, d.Name)
+func (p *Page) designLine(s *sum) {
+	p.whole(Place, s.name)
 	p.join(":")
-	if d.Understood() {
-		p.say(tallyOf(d).counts())
+	if s.understood {
+		p.say(countsOf(s.tally))
 	} else {
-		p.say(unjudged(d))
+		p.say(s.unjudged)
 	}
 	p.fill(0, labelInset, labelInset+2)
 }
 
-func (p *page) system(r *linter.Result) {
-	var amplifiers, lines, loudspeakers, sources int
-	for _, d := range r.Designs {
-		if d.System == nil {
-			continue
-		}
-		amplifiers += len(d.System.Amplifiers)
-		lines += len(d.System.Lines)
-		sources += len(d.System.Sources)
-		for _, l := range d.System.Lines {
-			loudspeakers += l.Loudspeakers
-		}
-	}
-	p.say(strings.Join([]string{wording.Counted(amplifiers, "amplifier"), wording.Counted(lines, "line"), wording.Counted(loudspeakers, "loudspeaker"), wording.Counted(sources, "source")}, ", "))
-	p.row("system")
-}
-
-func (p *page) answers(r *linter.Result, all tally) {
-	asked := map[string]bool{}
-	for _, d := range r.Designs {
-		for i := range d.Outcomes {
-			asked[d.Outcomes[i].Check.ID] = true
-		}
-	}
-	if all.answers() == 0 {
+func (p *Page) answers(all linter.Tally, checks int) {
+	if all.Answers() == 0 {
 		p.say("none")
 	} else {
-		p.say(strconv.Itoa(all.answers()) + " from " + wording.Counted(len(asked), "check") + ": " + all.counts())
+		p.say(strconv.Itoa(all.Answers()) + " from " + wording.Counted(checks, "check") + ": " + countsOf(all))
 	}
 	p.row("answers")
 }
 
 // off names the checks that were not asked because they are turned off, where,
 // when not everywhere, and what criteria turned them off.
-func (p *page) off(r *linter.Result) {
+func (p *Page) off() {
 	var judged int
 	var ids []string
 	in, by := map[string][]string{}, map[string][]string{}
-	for _, d := range r.Designs {
-		if !d.Understood() {
-			continue
+	for i := range p.sums {
+		s := &p.sums[i]
+		if s.understood {
+			judged++
 		}
-		judged++
-		for _, c := range d.Off {
-			if in[c.ID] == nil {
-				ids = append(ids, c.ID)
+		for _, o := range s.off {
+			if in[o.id] == nil {
+				ids = append(ids, o.id)
 			}
-			in[c.ID] = append(in[c.ID], d.Name)
-		}
-		for i := range d.InForce {
-			f := &d.InForce[i]
-			if !f.Off || f.Origin.IsZero() {
-				continue
-			}
-			if set := check.SetAt(f.Origin); !slices.Contains(by[f.Check.ID], set) {
-				by[f.Check.ID] = append(by[f.Check.ID], set)
+			in[o.id] = append(in[o.id], s.name)
+			if o.by != "" && !slices.Contains(by[o.id], o.by) {
+				by[o.id] = append(by[o.id], o.by)
 			}
 		}
 	}
@@ -231,31 +268,23 @@ func someOf(names []string, others string) string {
 
 // explained says where to read about a check, by the example of the gravest
 // finding.
-func (p *page) explained(r *linter.Result) {
-	var first *check.Outcome
-	for _, d := range r.Designs {
-		for i := range d.Outcomes {
-			if o := &d.Outcomes[i]; o.Gates() && o.Check.Origin.IsZero() && (first == nil || o.Severity > first.Severity) {
-				first = o
-			}
-		}
-	}
-	if first == nil {
+func (p *Page) explained() {
+	if p.gravest.check == "" {
 		return
 	}
-	p.whole(Plain, "`loudlint explain "+first.Check.ID+"`")
+	p.whole(Plain, "`loudlint explain "+p.gravest.check+"`")
 	p.say("tells why it is asked and what it does not see")
 	p.row("more")
 }
 
 // lastWord says what the result means and what it does not.
-func (p *page) lastWord(all tally, unjudged, designs int) {
+func (p *Page) lastWord(all linter.Tally, unjudged, designs int) {
 	if unjudged > 0 && designs > 1 {
 		p.say("Not judged: " + wording.Counted(unjudged, "design") + ".")
 	}
 	if unjudged < designs {
-		if all.findings() == 0 {
-			p.say(all.cleanSentence())
+		if all.Findings() == 0 {
+			p.say(cleanSentence(all))
 		}
 		p.say("This covers only what the checks ask; it does not replace local codes and licensed practice.")
 	}

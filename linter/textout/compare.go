@@ -308,8 +308,8 @@ func (p *page) comparisonClosing(c *compare.Comparison) {
 // answersOf counts the answers of a design for themselves, whatever was known
 // before.
 func answersOf(j *linter.Judged) string {
-	t := tallyOf(&linter.Judged{Outcomes: withoutStates(j.Outcomes)})
-	return wording.Counted(t.answers(), "answer") + ": " + t.counts()
+	t := (&linter.Judged{Outcomes: withoutStates(j.Outcomes)}).Tally()
+	return wording.Counted(t.Answers(), "answer") + ": " + countsOf(t)
 }
 
 func withoutStates(outcomes []check.Outcome) []check.Outcome {

@@ -26,31 +26,49 @@ import (
 // is placed at 1:1 of the design. Colour and Width do not matter. Errors are
 // those of w.
 func WriteLines(w io.Writer, r *linter.Result, o Options) error {
-	b := bufio.NewWriter(w)
+	l := BeginLines(w, o)
 	for _, d := range r.Designs {
-		if d.Err != nil {
+		l.Design(d)
+	}
+	return l.End()
+}
+
+// Lines are written design by design, as WriteLines does for all of a result.
+type Lines struct {
+	b      *bufio.Writer
+	passes bool
+}
+
+// BeginLines begins with the first line.
+func BeginLines(w io.Writer, o Options) *Lines { return &Lines{bufio.NewWriter(w), o.Passes} }
+
+// Design writes the lines of one design.
+func (l *Lines) Design(d *linter.Judged) {
+	b := l.b
+	if d.Err != nil {
+		linePlace(b, source.Span{}, d.Name)
+		lineText(b, "problem: ", d.Err.Error())
+		_ = b.WriteByte('\n')
+	}
+	for _, problem := range d.Problems {
+		linePlace(b, problem.Span, d.Name)
+		lineText(b, "problem: ", problem.String())
+		_ = b.WriteByte('\n')
+	}
+	for i := range d.Outcomes {
+		writeOutcome(b, &d.Outcomes[i], d.Name, l.passes)
+	}
+	if d.Before != nil {
+		for _, g := range d.Before.Gone {
 			linePlace(b, source.Span{}, d.Name)
-			lineText(b, "problem: ", d.Err.Error())
+			lineText(b, "gone: ", g.Severity.String(), " of ", d.Before.From, ", found no more [", g.Check, "] (", strings.TrimPrefix(g.Identity, g.Check+": "), ")")
 			_ = b.WriteByte('\n')
-		}
-		for _, problem := range d.Problems {
-			linePlace(b, problem.Span, d.Name)
-			lineText(b, "problem: ", problem.String())
-			_ = b.WriteByte('\n')
-		}
-		for i := range d.Outcomes {
-			writeOutcome(b, &d.Outcomes[i], d.Name, o.Passes)
-		}
-		if d.Before != nil {
-			for _, g := range d.Before.Gone {
-				linePlace(b, source.Span{}, d.Name)
-				lineText(b, "gone: ", g.Severity.String(), " of ", d.Before.From, ", found no more [", g.Check, "] (", strings.TrimPrefix(g.Identity, g.Check+": "), ")")
-				_ = b.WriteByte('\n')
-			}
 		}
 	}
-	return b.Flush()
 }
+
+// End ends them. Its error is the first of the writer.
+func (l *Lines) End() error { return l.b.Flush() }
 
 func writeOutcome(b *bufio.Writer, o *check.Outcome, design string, passes bool) {
 	about := []string{" [", o.Check.ID, "] (", o.Subject.String(), ")"}

@@ -18,21 +18,40 @@ import (
 // speak and a column for each that may be heard meanwhile. Its errors are those
 // of w.
 func WriteMatrix(w io.Writer, r *linter.Result, o Options) error {
-	b := bufio.NewWriter(w)
-	p := newPage(b, o)
-	for i, d := range r.Designs {
-		if i > 0 {
-			p.line()
-		}
-		p.title(d)
-		if !d.Understood() {
-			p.notUnderstood(d)
-			continue
-		}
-		p.matrices(d.System)
+	m := BeginMatrix(w, o)
+	for _, d := range r.Designs {
+		m.Design(d)
 	}
-	return b.Flush()
+	return m.End()
 }
+
+// Matrices are written design by design, as WriteMatrix does for all of a result.
+type Matrices struct {
+	page
+	more bool // something was written
+}
+
+// BeginMatrix begins a page of matrices.
+func BeginMatrix(w io.Writer, o Options) *Matrices {
+	return &Matrices{page: *newPage(bufio.NewWriter(w), o)}
+}
+
+// Design writes those of one design.
+func (m *Matrices) Design(d *linter.Judged) {
+	if m.more {
+		m.line()
+	}
+	m.more = true
+	m.title(d)
+	if d.Understood() {
+		m.matrices(d.System)
+	} else {
+		m.notUnderstood(d)
+	}
+}
+
+// End ends the page. Its error is the first of the writer.
+func (m *Matrices) End() error { return m.w.Flush() }
 
 // Marks of a matrix.
 const (

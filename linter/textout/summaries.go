@@ -11,16 +11,16 @@ import (
 // What the page sums up, for writers of other forms.
 
 // Counts lists the answers of a design, gravest first: "7 errors, 3 open".
-func Counts(d *linter.Judged) string { return tallyOf(d).counts() }
+func Counts(d *linter.Judged) string { return countsOf(d.Tally()) }
 
 // Verdict says in one sentence what a result comes to.
 func Verdict(d *linter.Judged) string {
-	t := tallyOf(d)
-	switch n := t.findings(); {
+	t := d.Tally()
+	switch n := t.Findings(); {
 	case n == 0:
-		return t.cleanSentence()
-	case t.errors > 0:
-		return "It does not hold: " + wording.Counted(n, "finding") + ", " + wording.Counted(t.errors, "error") + " among them."
+		return cleanSentence(t)
+	case t.Errors > 0:
+		return "It does not hold: " + wording.Counted(n, "finding") + ", " + wording.Counted(t.Errors, "error") + " among them."
 	default:
 		return "It holds with reservations: " + wording.Counted(n, "finding") + ", none of them an error."
 	}

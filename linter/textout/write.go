@@ -30,21 +30,47 @@ const (
 
 // Write writes a result as a page for people. Its errors are those of w.
 func Write(w io.Writer, r *linter.Result, o Options) error {
-	buffered := bufio.NewWriter(w)
-	p := newPage(buffered, o)
-	for i, d := range r.Designs {
-		if i > 0 {
-			p.line()
-		}
-		p.title(d)
-		if !d.Understood() {
-			p.notUnderstood(d)
-			continue
-		}
-		p.judged(d, o, len(r.Designs) > 1)
+	p := Begin(w, o, len(r.Designs))
+	for _, d := range r.Designs {
+		p.Design(d)
 	}
-	p.closing(r)
-	return buffered.Flush()
+	return p.End()
+}
+
+// Page is a page for people that is written design by design. It keeps of each
+// only what the closing needs.
+type Page struct {
+	page
+	options Options
+	designs int // that are to come
+	sums    []sum
+	gravest gravest
+}
+
+// Begin begins a page of so many designs.
+func Begin(w io.Writer, o Options, designs int) *Page {
+	return &Page{page: *newPage(bufio.NewWriter(w), o), options: o, designs: designs}
+}
+
+// Design writes one design.
+func (p *Page) Design(d *linter.Judged) {
+	if len(p.sums) > 0 {
+		p.line()
+	}
+	p.title(d)
+	if d.Understood() {
+		p.judged(d, p.options, p.designs > 1)
+	} else {
+		p.notUnderstood(d)
+	}
+	p.sums = append(p.sums, sumOf(d))
+	p.gravest.meet(d)
+}
+
+// End sums all designs up. Its error is the first of the writer.
+func (p *Page) End() error {
+	p.closing()
+	return p.w.Flush()
 }
 
 // title heads a design: its job, and a rule below.
@@ -107,7 +133,7 @@ func (p *page) notUnderstood(d *linter.Judged) {
 // judged writes the findings of a design part by part, then what stays open and
 // what to mind on site.
 func (p *page) judged(d *linter.Judged, o Options, several bool) {
-	t := tallyOf(d)
+	t := d.Tally()
 	for _, g := range groupsOf(d, o.Passes) {
 		p.heading(g.name(), Head, placeOf(g.place))
 		p.line()
@@ -124,12 +150,12 @@ func (p *page) judged(d *linter.Judged, o Options, several bool) {
 			p.line()
 		}
 	}
-	p.before(d, t.known)
-	p.accepted(d, t.accepted)
-	p.open(d, t.open)
+	p.before(d, t.Known)
+	p.accepted(d, t.Accepted)
+	p.open(d, t.Open)
 	p.cautions(d)
-	if several && t.findings() == 0 {
-		p.say(t.cleanSentence())
+	if several && t.Findings() == 0 {
+		p.say(cleanSentence(t))
 		p.sentence()
 		p.line()
 	}
