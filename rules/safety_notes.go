@@ -86,21 +86,24 @@ func safetyNotes(r *check.Report, s *analysis.System) {
 func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	limit := r.Limit("touch_volts")
 	carrying := terminals(s)
+	unknownVolts(r, s, stated)
 	if len(carrying) == 0 {
-		r.Pass("No loudspeaker output of known voltage is in the design.").Key("line voltage")
+		if len(s.Lines) == 0 {
+			r.Pass("No loudspeaker line is in the design.").Key("line voltage")
+		}
 		return
 	}
 	highest := carrying[0]
-	caution := func(o *analysis.Output) string {
+	caution := func(o terminal) string {
 		return fmt.Sprintf("%s at full output: %s", wording.Capital(carries(o)), shockClassOf(float64(o.Volts.Value)).care)
 	}
 	for i, o := range carrying[1:] {
 		if class := shockClassOf(float64(o.Volts.Value)); class != shockClassOf(float64(carrying[i].Volts.Value)) {
-			r.Pass(fmt.Sprintf("On another output %s.", carries(o))).Key("line voltage, " + class.name).At(o.Lines[0].Part.Header).Caution(caution(o))
+			r.Pass(fmt.Sprintf("On another output %s.", carries(o))).Key("line voltage, " + class.name).At(o.line.Part.Header).Caution(caution(o))
 		}
 	}
 	volts := highest.Volts.Value
-	place := highest.Lines[0].Part.Header
+	place := highest.line.Part.Header
 	var answer *check.Answer
 	switch {
 	case quantity.AtMost(float64(volts), limit.Value):
@@ -117,21 +120,56 @@ func shock(r *check.Report, s *analysis.System, stated *schema.Safety) {
 	answer.Key("line voltage").See(readable(highest.Part.Volts.Span), "the line voltage").Caution(caution(highest))
 }
 
-// terminals are the outputs whose voltage is known and on which something
-// hangs, the highest voltage first.
-func terminals(s *analysis.System) []*analysis.Output {
-	var all []*analysis.Output
-	for _, o := range s.Outputs {
-		if o.Volts.Known() && o.Volts.Value > 0 && len(o.Lines) > 0 {
-			all = append(all, o)
+// unknownVolts is about lines of which the design does not say what they carry.
+// Covered terminals are right whatever it is.
+func unknownVolts(r *check.Report, s *analysis.System, stated *schema.Safety) {
+	lines, missing := voltless(s)
+	if len(lines) == 0 {
+		return
+	}
+	caution := "As long as it is not known what a line carries, take it that it can give a shock: cover the terminals, connect with the amplifier off."
+	if stated.LineTerminals.V == "covered" {
+		r.Pass(fmt.Sprintf("What %s %s is not known; the terminals are covered, which is right at any voltage.", listedLines(lines), verb(len(lines), "carries", "carry"))).
+			Key("line voltage, not known").At(stated.LineTerminals.Span).Caution(caution)
+		return
+	}
+	r.Open(fmt.Sprintf("What the terminals of %s carry at full output cannot be told, and so neither whether they may stay open.", listedLines(lines)), missing...).
+		Key("line voltage, not known").At(lines[0].Part.Header).Caution(caution)
+}
+
+// voltless are the lines whose voltage is not known, and what it waits for.
+func voltless(s *analysis.System) (lines []*analysis.Line, missing []analysis.Missing) {
+	for _, l := range s.Lines {
+		if lacks := l.VoltsMissing(); len(lacks) > 0 {
+			lines, missing = append(lines, l), analysis.MergeMissing(missing, lacks)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b *analysis.Output) int { return cmp.Compare(b.Volts.Value, a.Volts.Value) })
+	return lines, missing
+}
+
+// terminal is an output whose voltage is known, with the first line on it.
+type terminal struct {
+	*analysis.Output
+	line *analysis.Line
+}
+
+// terminals are the outputs of known voltage on which a line hangs, the highest
+// voltage first. A line may name the output alone, without an amplifier.
+func terminals(s *analysis.System) []terminal {
+	var all []terminal
+	seen := map[*analysis.Output]bool{}
+	for _, l := range s.Lines {
+		if o := l.Output; o != nil && !seen[o] && o.Volts.Known() && o.Volts.Value > 0 {
+			seen[o] = true
+			all = append(all, terminal{o, l})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b terminal) int { return cmp.Compare(b.Volts.Value, a.Volts.Value) })
 	return all
 }
 
 // carries says what an output carries at full output.
-func carries(o *analysis.Output) string {
+func carries(o terminal) string {
 	if o.Kind == analysis.LowImpedance {
 		return fmt.Sprintf("output %q of %s carries %s", o.Part.Name, o.Amplifier.Part.Name, o.Volts.Value)
 	}
@@ -295,6 +333,10 @@ func omissions(r *check.Report, s *analysis.System) {
 	leavesOut(overhead(s) != nil && !stated.WorkAtHeight.Set(), "work at height", `work_at_height = "mobile platform, two people"`)
 	loudest, _ := loudestWanted(s)
 	leavesOut(loudest.Set() && loudest.V > harmful && !stated.HighestLevel.Set(), "the highest level", fmt.Sprintf("highest_level = %q", loudest.Text))
+	if _, missing := voltless(s); len(absent) == 0 && len(missing) > 0 && !stated.LineTerminals.Set() {
+		r.Open("Whether the safety block has to speak of the line terminals cannot be told.", missing...).Key("omissions").At(stated.Header)
+		return
+	}
 	if len(absent) == 0 {
 		r.Pass("The safety block speaks of all that the design calls for.").Key("omissions").At(stated.Header)
 		return

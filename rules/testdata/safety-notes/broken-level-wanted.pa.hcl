@@ -1,6 +1,6 @@
 # The level that the machine hall asks for is above the highest that is stated.
-system "Works" { duty = "announcements" } # expect pass: height # expect pass: no emergency function # expect pass: No loudspeaker output # expect pass: No mains
-line "Hall" {
+system "Works" { duty = "announcements" } # expect pass: height # expect pass: no emergency function # expect pass: No mains
+line "Hall" { # expect pass: The lines carry 100 V
   output = "100 V"
   loudspeaker "H" { tap = "6 W" }
 }
