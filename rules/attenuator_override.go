@@ -103,7 +103,7 @@ func attenuatorLifted(r *check.Report, a *analysis.Attenuator) {
 	}
 	if len(on) == 0 {
 		for _, s := range unsure {
-			missing = analysis.MergeMissing(missing, []analysis.Missing{s.Missing("unit it is plugged into", `into = "…"`)})
+			missing = analysis.MergeMissing(missing, []analysis.Missing{s.MissingUnit()})
 		}
 	}
 	if len(missing) > 0 {
@@ -226,7 +226,7 @@ func overrideCarried(r *check.Report, l *analysis.Line) {
 func conductorsHold(r *check.Report, l *analysis.Line, cables []analysis.OverrideCable, unsaid bool) bool {
 	var missing []analysis.Missing
 	if unsaid {
-		missing = append(missing, analysis.Missing{What: "cable", Part: "line " + strconv.Quote(l.Part.Name), Where: l.Part.Header, Write: `cable = "4 x 1.5 mm2"`})
+		missing = append(missing, l.CableMissing())
 	}
 	var lacking []analysis.OverrideCable
 	for _, c := range cables {
@@ -315,13 +315,7 @@ func switchingHolds(r *check.Report, l *analysis.Line, on []analysis.Announcemen
 	case len(first) == 0:
 		return true
 	case unit == nil:
-		write := `override_from = "…"`
-		if l.Part.Amplifier.Set() {
-			write = "override_from = " + quoted(l.Part.Amplifier.V)
-		}
-		r.Open(fmt.Sprintf("What switches the override of line %q is not stated.", l.Part.Name), analysis.Missing{
-			What: "unit that switches the override", Part: "line " + strconv.Quote(l.Part.Name), Where: l.Part.Header, Write: write,
-		}).Key("switching")
+		r.Open(fmt.Sprintf("What switches the override of line %q is not stated.", l.Part.Name), l.OverrideUnitMissing()).Key("switching")
 		return false
 	}
 	holds := true

@@ -110,7 +110,7 @@ func lineRedundancy(r *check.Report, space *schema.Space) {
 	for _, share := range shares {
 		if share.Amplifier == nil && len(shares) > 1 {
 			for _, l := range share.Lines {
-				missing = append(missing, analysis.Missing{What: "amplifier that feeds the line", Part: fmt.Sprintf("line %q", l.Part.Name), Where: l.Part.Header, Write: `amplifier = "…"`})
+				missing = append(missing, l.AmplifierMissing())
 			}
 		}
 		if share.Count > largest.Count {

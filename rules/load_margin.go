@@ -77,13 +77,13 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 	case !quantity.AtMost(load, rated):
 		answer = r.Fail(check.Error, fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s too much (%s %%).", channelName(c), c.Rated.Value, c.Load.Value, quantity.Power(load-rated), percent(share)))
 	case !quantity.AtMost(load, below(rated, warning)):
-		answer = r.Fail(check.Warning, fmt.Sprintf("%s is rated %s and its loudspeakers take %s: only %s %% in hand.", channelName(c), c.Rated.Value, c.Load.Value, percent(100-share)))
+		answer = r.Fail(check.Warning, fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s.", channelName(c), c.Rated.Value, c.Load.Value, inHand("only ", share, warning)))
 	case !quantity.AtMost(load, below(rated, note)):
 		limit = note
-		answer = r.Fail(check.Note, fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s %% in hand.", channelName(c), c.Rated.Value, c.Load.Value, percent(100-share)))
+		answer = r.Fail(check.Note, fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s.", channelName(c), c.Rated.Value, c.Load.Value, inHand("", share, note)))
 	default:
 		limit = note
-		answer = r.Pass(fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s %% in hand.", channelName(c), c.Rated.Value, c.Load.Value, percent(100-share)))
+		answer = r.Pass(fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s.", channelName(c), c.Rated.Value, c.Load.Value, inHand("", share, note)))
 	}
 	most := quantity.Power(below(rated, limit))
 	answer.Evidence(append(evidence, impliedFloors(c)...)...).
@@ -131,6 +131,14 @@ func loadMarginRemedies(answer *check.Answer, c *analysis.Channel, limit check.L
 
 // below is what is left of a rating when a margin in per cent is kept.
 func below(rated float64, margin check.Limit) float64 { return rated * (1 - margin.Value/100) }
+
+// inHand says how much of a rating is left beside a share of it in per cent.
+func inHand(only string, share float64, margin check.Limit) string {
+	if quantity.AtLeast(share, 100) {
+		return "nothing in hand"
+	}
+	return only + percentBeside(100-share, margin.Value) + " % in hand"
+}
 
 // assumedShare says how much of a load rests on parts that are only assumed.
 func assumedShare(c *analysis.Channel) []string {

@@ -127,7 +127,7 @@ func relaysOfLine(r *check.Report, l *analysis.Line) {
 		answer = r.Fail(severity, message)
 	}
 	least := shareOfRelay(limit)
-	answer.Key("volts").Evidence(check.Of("volts at "+relays.At, relays.Volts), check.Of("current of the relays", relays.Current)).
+	answer.Key("volts").Evidence(check.Of("volts at "+relays.At, relays.Volts), check.Of("current they draw together", relays.Drawn), check.Of(fmt.Sprintf("current with %s at each", analysis.RelayVolts), relays.Current)).
 		AtLeast(fmt.Sprintf("at least %s of %s, which is %s", limit, analysis.RelayVolts, least), limit.Value, "%", limit).
 		At(relayCableAt(l)).Assumed(relays.Volts.Assumed...)
 	if severity == 0 {

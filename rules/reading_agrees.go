@@ -284,7 +284,7 @@ func stood(m *analysis.Measured) []analysis.Missing {
 	}
 	var all []analysis.Missing
 	for _, a := range m.Unsure {
-		all = append(all, analysis.Missing{What: "setting", Part: "attenuator " + quoted(a.Name), Where: a.Header, Write: `setting = "-6 dB"`})
+		all = append(all, analysis.Missing{What: "setting of the attenuator", Part: "attenuator " + quoted(a.Name), Where: a.Header, Write: `setting = "-6 dB"`})
 	}
 	return all
 }

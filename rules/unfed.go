@@ -49,9 +49,7 @@ func unfedLine(r *check.Report, l *analysis.Line) {
 		r.Fail(check.Warning, fmt.Sprintf("Line %q has no loudspeaker on it.", l.Part.Name)).
 			Remedy(check.Advice, "Write what stands on it, or take the line out.")
 	case l.Amplifier == nil:
-		r.Open(fmt.Sprintf("Which amplifier feeds line %q is not stated.", l.Part.Name), analysis.Missing{
-			What: "amplifier that feeds the line", Part: fmt.Sprintf("line %q", l.Part.Name), Where: l.Part.Header, Write: `amplifier = "…"`,
-		})
+		r.Open(fmt.Sprintf("Which amplifier feeds line %q is not stated.", l.Part.Name), l.AmplifierMissing())
 	default:
 		r.Pass(fmt.Sprintf("Line %q is fed by %q.", l.Part.Name, l.Amplifier.Part.Name))
 	}
@@ -87,7 +85,7 @@ func unfedUnit(r *check.Report, u *analysis.Unit) {
 func unfedSource(r *check.Report, s *analysis.Source) {
 	switch {
 	case !s.Connected():
-		r.Open(fmt.Sprintf("Where %q is plugged in is not stated.", s.Part.Name), s.Missing("unit it is plugged into", `into = "…"`))
+		r.Open(fmt.Sprintf("Where %q is plugged in is not stated.", s.Part.Name), s.MissingUnit())
 	case len(s.Lines) == 0 && len(s.DeadEnds) > 0:
 		end := s.DeadEnds[0]
 		a := r.Fail(check.Warning, fmt.Sprintf("%q goes into %s, and from there no line can be reached.", s.Part.Name, end.Name()))

@@ -42,9 +42,11 @@ type builder struct {
 	unknown []Missing // what keeps the load from being known
 	unsaid  []Missing // what keeps the cable from being known
 	assumed []string
-	started bool         // the first device of the line has been met
-	first   circuit.Node // where it hangs
-	loop    loop
+	// cableless tells that a leg is of no stated cable.
+	cableless bool
+	started   bool         // the first device of the line has been met
+	first     circuit.Node // where it hangs
+	loop      loop
 }
 
 // wiring is the cable a line is built with.
@@ -326,7 +328,10 @@ func (b *builder) legOf(cable int32, metres float64) circuit.Leg {
 // cable gives the index of a cable by its name. A line that names none lacks it.
 func (b *builder) cable(v schema.Value[string]) int32 {
 	if !v.Set() {
-		b.lacks(missing("cable", "line", &b.line.Part.Part, `cable = "2 x 1.5 mm2"`))
+		if !b.cableless {
+			b.cableless = true
+			b.lacks(b.line.CableMissing())
+		}
 		return noCable
 	}
 	key := v.V

@@ -68,7 +68,7 @@ func (l *Line) Cables() ([]NamedCable, []Missing) {
 	case !ofLine || len(part.Devices) == 0:
 		return all, nil
 	case !part.Cable.Set() || cable == nil:
-		return all, []Missing{missing("cable", "line", &part.Part, `cable = "2 x 1.5 mm2"`)}
+		return all, []Missing{l.CableMissing()}
 	default:
 		return slices.Insert(all, 0, NamedCable{Cable: cable, Name: part.Cable, Part: &part.Part, Kind: "line"}), nil
 	}

@@ -136,6 +136,38 @@ func (s *System) OverrideUnit(l *Line) *Unit {
 	return nil
 }
 
+// OverrideUnitMissing is that the design does not say what switches the override.
+func (l *Line) OverrideUnitMissing() Missing {
+	unit := "…"
+	if l.Part.Amplifier.Set() {
+		unit = l.Part.Amplifier.V
+	}
+	return missing("unit that switches the override", "line", &l.Part.Part, fmt.Sprintf("override_from = %q", unit))
+}
+
+// CableMissing is that the line names no cable. With attenuators that are lifted
+// it is one with conductors for that.
+func (l *Line) CableMissing() Missing {
+	cores := ofTheLine
+	for todo := [][]schema.Device{l.Part.Devices}; len(todo) > 0 && !l.Part.OverrideCable.Set(); {
+		devices := todo[len(todo)-1]
+		todo = todo[:len(todo)-1]
+		for _, device := range devices {
+			if inside := device.Inside(); len(inside) > 0 {
+				todo = append(todo, inside)
+			}
+			if part, ok := device.(*schema.Attenuator); ok {
+				a := Attenuator{Part: part}
+				if lifted, _ := a.Lifted(); lifted {
+					_, usual, _ := a.Conductors()
+					cores = max(cores, usual)
+				}
+			}
+		}
+	}
+	return missing("cable", "line", &l.Part.Part, fmt.Sprintf(`cable = "%d x 1.5 mm2"`, cores))
+}
+
 // Switching is whether an announcement makes a unit switch the override.
 type Switching struct {
 	Source *Source
@@ -416,7 +448,7 @@ func (s *System) RelayFeed(l *Line) (RelayFeed, []Missing) {
 	case switches != nil:
 		return RelayFeed{}, []Missing{missing(what, switches.Kind, &switches.Part, `relays = "24 V, 1 A"`)}
 	}
-	return RelayFeed{}, []Missing{missing("unit that switches the override", "line", &l.Part.Part, `override_from = "…"`)}
+	return RelayFeed{}, []Missing{l.OverrideUnitMissing()}
 }
 
 // RelaysFrom gives how many override relays are fed from a part, what they take
@@ -463,8 +495,11 @@ func (l *Line) addRelays(sum *addition[quantity.Current]) int {
 
 // Relays is what the override relays of a line come to when all act at once.
 type Relays struct {
-	Count   int
+	Count int
+	// Current is what they take with the volts they are made for.
 	Current Figure[quantity.Current]
+	// Drawn is what they take with the volts that arrive: less.
+	Drawn Figure[quantity.Current]
 	// Feed is what they are fed from; its Rail is not set while that is not
 	// known.
 	Feed RelayFeed
@@ -555,16 +590,48 @@ func (l *Line) relayVolts(r *Relays, instead *conductor.Conductor) {
 		return
 	}
 	r.Volts.Value, r.At = quantity.Voltage(lowest), b.controls[at].name()
-	metres, loop := 0.0, 0.0
-	for node := b.controls[at].node; node > 0; node = b.net.Parent(node) {
-		if c := b.wayCable[node]; c != noCable {
-			metres += b.wayMetres[node]
-			loop += ohm[c] * b.wayMetres[node]
+	r.Volts.From = []schema.Place{{Span: r.Feed.Rail.Span, Note: r.Feed.Rail.Text + " for relays"}}
+	r.Volts.Sum = l.relaySum(r, solution, b.controls[at].node, ohm)
+	if seen, draws := solution.InputImpedance(); draws {
+		r.Drawn.Value = quantity.Current(float64(r.Feed.Rail.V.Voltage) / real(seen))
+		r.Drawn.Sum = fmt.Sprintf("%s / %s that %s sees = %s", r.Feed.Rail.V.Voltage, quantity.Resistance(real(seen)), r.Feed.Name(), r.Drawn.Value)
+		r.Drawn.From = r.Current.From
+	}
+}
+
+// relaySum shows how the volts at a relay come about: what the cable loses as far
+// as all of the current flows, and what it loses beyond.
+func (l *Line) relaySum(r *Relays, solution *circuit.Solution, far circuit.Node, ohm []float64) string {
+	b := l.reads
+	var way []circuit.Node
+	for node := far; node > 0; node = b.net.Parent(node) {
+		if c := b.wayCable[node]; c != noCable && ohm[c]*b.wayMetres[node] > 0 {
+			way = append(way, node)
 		}
 	}
-	r.Volts.From = []schema.Place{{Span: r.Feed.Rail.Span, Note: r.Feed.Rail.Text + " for relays"}}
-	r.Volts.Sum = fmt.Sprintf("%s at %s, %s along %s of cable, %s there and back: %s at %s", r.Feed.Rail.V.Voltage, r.Feed.Name(), r.Current.Value,
-		quantity.Format(quantity.Length(roundMetres(metres)), b.system.Design.System.US()), quantity.Resistance(loop), r.Volts.Value, r.At)
+	us := b.system.Design.System.US()
+	length := func(metres float64) string { return quantity.Format(quantity.Length(roundMetres(metres)), us) }
+	sum := fmt.Sprintf("%s at %s", r.Feed.Rail.V.Voltage, r.Feed.Name())
+	if len(way) > 0 {
+		amps := cmplx.Abs(solution.LegAmps(way[len(way)-1]))
+		metres, loop, beyond, next := 0.0, 0.0, 0.0, 0
+		for i, node := range slices.Backward(way) {
+			if !same(cmplx.Abs(solution.LegAmps(node)), amps) {
+				next = i + 1
+				break
+			}
+			metres += b.wayMetres[node]
+			loop += ohm[b.wayCable[node]] * b.wayMetres[node]
+		}
+		sum += fmt.Sprintf(" − %s × %s along %s of cable, there and back", quantity.Current(amps), quantity.Resistance(loop), length(metres))
+		for _, node := range way[:next] {
+			beyond += b.wayMetres[node]
+		}
+		if lost := float64(r.Feed.Rail.V.Voltage) - amps*loop - float64(r.Volts.Value); next > 0 {
+			sum += fmt.Sprintf(" − %s along %s more with less current", quantity.Voltage(lost), length(beyond))
+		}
+	}
+	return fmt.Sprintf("%s = %s at %s", sum, r.Volts.Value, r.At)
 }
 
 // overrideOhmPerMetre is the resistance of the override conductors, there and

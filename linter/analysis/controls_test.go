@@ -129,7 +129,9 @@ attenuator "Plain" {
 	if r.At != "B" || r.Apart {
 		t.Errorf("the least is at %q, apart %v", r.At, r.Apart)
 	}
-	if want := "24 V at Rack, 60 mA along 110 m of cable, 2.926 ohm there and back: 23.86 V at B"; r.Volts.Sum != want {
+	// By hand: 600 ohm + 1.596 ohm beside 1200 ohm + 1.56 ohm, behind 1.33 ohm.
+	within(t, "current of both", float64(r.Drawn.Value), 24/(1.33+1/(1/601.596+1/1201.56)), 1e-9)
+	if want := "24 V at Rack − 59.67 mA × 1.33 ohm along 50 m of cable, there and back − 63.46 mV along 60 m more with less current = 23.86 V at B"; r.Volts.Sum != want {
 		t.Errorf("the sum reads %q, want %q", r.Volts.Sum, want)
 	}
 

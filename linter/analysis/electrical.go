@@ -153,9 +153,14 @@ func (b *builder) sourceVolts() float64 {
 // outputMissing is what a line lacks that is on no known output.
 func (l *Line) outputMissing() Missing {
 	if l.Amplifier == nil {
-		return missing("amplifier and output", "line", &l.Part.Part, `amplifier = "…"`)
+		return l.AmplifierMissing()
 	}
 	return missing("output, with its voltage or its ohms", "line", &l.Part.Part, `output = "100 V"`)
+}
+
+// AmplifierMissing is that the design does not say what feeds the line.
+func (l *Line) AmplifierMissing() Missing {
+	return missing("amplifier that feeds the line", "line", &l.Part.Part, `amplifier = "…"`)
 }
 
 // settle works out what one attenuator of a block carries.

@@ -128,6 +128,9 @@ func (s *Source) Missing(what, write string) Missing {
 	return missing(what, s.Part.Kind, &s.Part.Part, write)
 }
 
+// MissingUnit is that the design does not say where the source is plugged in.
+func (s *Source) MissingUnit() Missing { return s.Missing("unit it is plugged into", `into = "…"`) }
+
 // Connected tells that the design says of at least one plug where it goes.
 func (s *Source) Connected() bool {
 	for _, f := range s.Feeds {

@@ -149,7 +149,7 @@ func (s *System) Silencings(by *Source) []Silencing {
 			c.State = Unsure
 			for _, src := range []*Source{by, of} {
 				if !src.Connected() {
-					c.Missing = append(c.Missing, src.Missing("where it goes", `into = "Rack"`))
+					c.Missing = append(c.Missing, src.MissingUnit())
 				}
 			}
 		default:

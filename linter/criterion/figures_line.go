@@ -20,7 +20,7 @@ type (
 func lineFigures() []figure[line] {
 	return []figure[line]{
 		named("name", "its name", func(l line) string { return l.Part.Name }),
-		word("amplifier", "the amplifier it hangs on", nil, lack{"amplifier and output", `amplifier = "…"`}, func(l line) (schema.Value[string], *schema.Part, string) {
+		word("amplifier", "the amplifier it hangs on", nil, lack{"amplifier that feeds the line", `amplifier = "…"`}, func(l line) (schema.Value[string], *schema.Part, string) {
 			return l.Part.Amplifier, &l.Part.Part, "line"
 		}),
 		word("output", "the output it hangs on", nil, lack{"output, with its voltage or its ohms", `output = "100 V"`}, func(l line) (schema.Value[string], *schema.Part, string) { return l.Part.Output, &l.Part.Part, "line" }),

@@ -3,7 +3,7 @@
 # or a larger amplifier. A higher tap alone overloads this one at once. Names are
 # invented.
 amplifier "Store" {
-  rated_power = "80 W" # expect load-margin fail warning: only 0 % in hand && share of the rating 100 % && load with every tap one step of 3 dB up 160 W
+  rated_power = "80 W" # expect load-margin fail warning: nothing in hand && share of the rating 100 % && load with every tap one step of 3 dB up 160 W
 }
 line "Aisles" {
   amplifier = "Store"

@@ -26,7 +26,7 @@ microphone "Lectern" { # expect open: Whether Lectern silences Player cannot be 
   input   = "Mic 2"
   trigger = "contact"
 }
-microphone "Spare desk" { # expect open: missing where it goes of microphone "Spare desk": into = "Rack"
+microphone "Spare desk" { # expect open: missing unit it is plugged into of microphone "Spare desk"
   trigger = "contact"
 }
 music "Player" {

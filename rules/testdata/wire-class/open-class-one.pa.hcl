@@ -13,7 +13,7 @@ line "Stand" { # expect open: missing containment of the line of line "Stand": c
   cable     = "12/2"
   loudspeaker "S" { tap = "100 W" }
 }
-line "Loose" { # expect open: missing amplifier and output
+line "Loose" { # expect open: missing amplifier that feeds the line
   cable = "12/2"
   loudspeaker "L" { tap = "100 W" }
 }
