@@ -42,7 +42,7 @@ func (x *dialect) declareSurroundings() {
 			spectrum("reverberation", quantity.Durations, func(s *Space) *Spectrum[quantity.Duration] { return &s.Reverberation }, "reverberation time, single or per octave", example("1.2 s")),
 			flag("outdoors", func(s *Space) *Value[bool] { return &s.Outdoors }, "whether it is open to the sky"),
 			flag("partly_open", func(s *Space) *Value[bool] { return &s.PartlyOpen }, "whether a side or part of the roof is open, such as a platform under a canopy"),
-			amount("exposure", quantity.Ingresses, func(s *Space) *Value[quantity.Ingress] { return &s.Exposure }, "degree of protection that loudspeakers need in it (IEC 60529)", example("IP55")),
+			amount("exposure", quantity.Ingresses, func(s *Space) *Value[quantity.Ingress] { return &s.Exposure }, "degree of protection that what stands in it needs (IEC 60529)", example("IP55")),
 			text("ceiling", func(s *Space) *Value[string] { return &s.Ceiling }, "what the ceiling is", example("suspended")),
 			flag("air_handling_void", func(s *Space) *Value[bool] { return &s.AirHandlingVoid }, "whether the void above the ceiling carries air for the building"),
 			layout("layout", func(s *Space) *Value[Layout] { return &s.Layout }, "how loudspeakers without positions are laid out"),

@@ -92,6 +92,7 @@ func (x *dialect) declareLines() {
 		[]attribute[Attenuator]{
 			name("model", refModel, func(a *Attenuator) *Value[string] { return &a.Model }, "entry of a catalogue it is", example("house/hall-36")),
 			attenuation("setting", func(a *Attenuator) *Value[Attenuation] { return &a.Setting }, "how it is set; fully up when left out"),
+			name("stands_in", refSpace, func(a *Attenuator) *Value[string] { return &a.StandsIn }, "the space it stands in itself, which need not be that of its loudspeakers", example("Bar")),
 			text("wired", func(a *Attenuator) *Value[string] { return &a.Wired }, "which conductor is on which terminal, as it was found or is planned", example("1 line, 2 loudspeakers, 3 common")),
 		},
 		lift(attenuatorData(), func(a *Attenuator) *AttenuatorData { return &a.AttenuatorData }),

@@ -11,6 +11,7 @@ func sourceData() []attribute[SourceData] {
 		text("phantom", func(s *SourceData) *Value[string] { return &s.Phantom }, "phantom power it needs", example("none")),
 		word("isolation", []string{"transformer", "optical", "wireless", "none"}, func(s *SourceData) *Value[string] { return &s.Isolation }, "what isolates it"),
 		whole("selects", 0, MaxUnitRun, func(s *SourceData) *Value[int] { return &s.Selects }, "how many destinations it can choose", example("16")),
+		amount("exposure", quantity.Ingresses, func(s *SourceData) *Value[quantity.Ingress] { return &s.Exposure }, "degree of protection (IEC 60529)", example("IP54")),
 	}
 }
 

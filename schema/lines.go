@@ -113,6 +113,7 @@ type Attenuator struct {
 	Model Value[string]
 	AttenuatorData
 	Setting   Value[Attenuation]
+	StandsIn  Value[string] // a space
 	Wired     Value[string] // which conductor is on which terminal
 	Devices   []Device
 	Overrides []Override

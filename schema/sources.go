@@ -58,6 +58,7 @@ type SourceData struct {
 	Phantom   Value[string]
 	Isolation Value[string]
 	Selects   Value[int]
+	Exposure  Value[quantity.Ingress]
 	Fits      Value[string] // the connector the model comes with
 }
 

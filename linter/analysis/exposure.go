@@ -3,32 +3,37 @@ package analysis
 import (
 	"loudlint/schema"
 	"loudlint/schema/quantity"
+	"loudlint/schema/source"
 )
 
-// Exposure is what hangs in a space that is open to the sky or states the degree
+// Exposure is what stands in a space that is open to the sky or states the degree
 // of protection it needs.
 type Exposure struct {
-	// Loudspeakers are the loudspeaker blocks in it; one that several like lines
-	// share is one.
-	Loudspeakers []*Exposed
-	// Attenuators are those that turn loudspeakers in it down. Where they hang
-	// themselves, no design says.
-	Attenuators []*schema.Attenuator
+	// Parts are the loudspeakers, attenuators and sources that stand in it, a block
+	// at a time; one that several like lines share is one.
+	Parts []*Exposed
+	// Unplaced are attenuators that turn loudspeakers in it down, and of which the
+	// design does not say where they stand themselves.
+	Unplaced []*Attenuator
 }
 
-// Exposed is a loudspeaker block and how many loudspeakers it comes to over all
-// lines.
+// Exposed is a block and how many it comes to over all lines.
 type Exposed struct {
-	Line  *Line // the first one it is on
-	Part  *schema.Loudspeaker
+	Kind   string // "loudspeaker", "attenuator", "microphone" …
+	Part   *schema.Part
+	Line   *Line // the first one it is on, nil for a source
+	Model  schema.Value[string]
+	Degree schema.Value[quantity.Ingress]
+	// Says is where it says that it stands there.
+	Says  source.Span
 	Count int
 }
 
-// Exposure gives what hangs in a space; nil when the space asks for no protection
-// or nothing hangs in it.
+// Exposure gives what stands in a space; nil when the space asks for no protection
+// or nothing stands in it.
 func (s *System) Exposure(space *schema.Space) *Exposure { return s.exposures[space.Name] }
 
-// analyseExposure sorts loudspeakers to the spaces that ask for protection.
+// analyseExposure sorts parts to the spaces that ask for protection.
 func (s *System) analyseExposure() {
 	asks := map[string]bool{}
 	for _, space := range s.Design.Spaces {
@@ -40,7 +45,25 @@ func (s *System) analyseExposure() {
 		return
 	}
 	s.exposures = make(map[string]*Exposure, len(asks))
-	blocks := map[*schema.Loudspeaker]*Exposed{}
+	blocks := map[*schema.Part]*Exposed{}
+	at := func(space string) *Exposure {
+		if s.exposures[space] == nil {
+			s.exposures[space] = &Exposure{}
+		}
+		return s.exposures[space]
+	}
+	stands := func(space schema.Value[string], count int, e Exposed) {
+		if !asks[space.V] {
+			return
+		}
+		if blocks[e.Part] == nil {
+			e.Says = space.Span
+			blocks[e.Part] = &e
+			to := at(space.V)
+			to.Parts = append(to.Parts, &e)
+		}
+		blocks[e.Part].Count += count
+	}
 	type control struct {
 		space string
 		part  *schema.Attenuator
@@ -48,29 +71,26 @@ func (s *System) analyseExposure() {
 	controls := map[control]bool{}
 	for _, l := range s.Lines {
 		for _, run := range l.Runs {
-			name := run.Part.Space.V
-			if !asks[name] {
+			p := run.Part
+			stands(p.Space, run.Count, Exposed{Kind: "loudspeaker", Part: &p.Part, Line: l, Model: p.Model, Degree: p.Exposure})
+			if !asks[p.Space.V] {
 				continue
 			}
-			e := s.exposures[name]
-			if e == nil {
-				e = &Exposure{}
-				s.exposures[name] = e
-			}
-			block := blocks[run.Part]
-			if block == nil {
-				block = &Exposed{Line: l, Part: run.Part}
-				blocks[run.Part] = block
-				e.Loudspeakers = append(e.Loudspeakers, block)
-			}
-			block.Count += run.Count
 			for _, a := range run.Behind {
-				if c := (control{name, a.Part}); !controls[c] {
+				if c := (control{p.Space.V, a.Part}); !a.Part.StandsIn.Set() && !controls[c] {
 					controls[c] = true
-					e.Attenuators = append(e.Attenuators, a.Part)
+					e := at(p.Space.V)
+					e.Unplaced = append(e.Unplaced, a)
 				}
 			}
 		}
+		for _, a := range l.Attenuators {
+			p := a.Part
+			stands(p.StandsIn, a.Count, Exposed{Kind: "attenuator", Part: &p.Part, Line: l, Model: p.Model, Degree: p.Exposure})
+		}
+	}
+	for _, src := range s.Design.Sources {
+		stands(src.StandsIn, 1, Exposed{Kind: src.Kind, Part: &src.Part, Model: src.Model, Degree: src.Exposure})
 	}
 }
 

@@ -1,7 +1,10 @@
 package analysis_test
 
 import (
+	"fmt"
 	"testing"
+
+	"github.com/google/go-cmp/cmp"
 
 	"loudlint/linter/analysis"
 	"loudlint/schema/quantity"
@@ -60,6 +63,14 @@ line "Yard" {
     tap      = "5 W"
     space    = "Yard"
   }
+  attenuator "Post" {
+    quantity  = 2
+    stands_in = "Wash"
+    loudspeaker "P" {
+      tap   = "5 W"
+      space = "Hut"
+    }
+  }
   attenuator "Gate" {
     loudspeaker "G" {
       tap   = "5 W"
@@ -75,19 +86,34 @@ line "Again" {
   like = "Yard"
 }
 space "Yard" { outdoors = true }
+microphone "Washer" {
+  stands_in = "Wash"
+  exposure  = "IP54"
+}
+microphone "Guard" { stands_in = "Hut" }
 space "Wash" { exposure = "IP65" }
 space "Hut" { height = "2.5 m" }
 `)
-	yard := s.Exposure(s.Design.Space("Yard"))
-	if yard == nil || len(yard.Loudspeakers) != 2 || len(yard.Attenuators) != 1 {
-		t.Fatalf("the yard holds %+v", yard)
-	}
-	if b := yard.Loudspeakers[0]; b.Part.Name != "Y" || b.Count != 8 || b.Line.Part.Name != "Yard" {
-		t.Errorf("the first block is %q, %d loudspeakers of line %q", b.Part.Name, b.Count, b.Line.Part.Name)
-	}
-	for _, name := range []string{"Wash", "Hut"} {
-		if s.Exposure(s.Design.Space(name)) != nil {
-			t.Errorf("%s has an exposure", name)
+	for space, want := range map[string][]string{
+		"Yard": {"loudspeaker Y of Yard, 8", "loudspeaker G of Yard, 2", "unplaced Gate"},
+		"Wash": {"attenuator Post of Yard, 4", "microphone Washer, 1"},
+		"Hut":  nil,
+	} {
+		var got []string
+		if e := s.Exposure(s.Design.Space(space)); e != nil {
+			for _, p := range e.Parts {
+				text := p.Kind + " " + p.Part.Name
+				if p.Line != nil {
+					text += " of " + p.Line.Part.Name
+				}
+				got = append(got, fmt.Sprintf("%s, %d", text, p.Count))
+			}
+			for _, a := range e.Unplaced {
+				got = append(got, "unplaced "+a.Part.Name)
+			}
+		}
+		if diff := cmp.Diff(want, got); diff != "" {
+			t.Errorf("what stands in %q (-want +got):\n%s", space, diff)
 		}
 	}
 }

@@ -13,7 +13,8 @@ func (s *System) Serving(space string) int {
 	return n
 }
 
-// Mentions tells that a source stands in a space, or a reading was taken there.
+// Mentions tells that a source or an attenuator stands in a space, or a reading
+// was taken there.
 func (s *System) Mentions(space string) bool {
 	for _, part := range s.Design.Sources {
 		if part.StandsIn.V == space {
@@ -23,6 +24,13 @@ func (s *System) Mentions(space string) bool {
 	for _, part := range s.Design.Readings {
 		if part.Space.V == space {
 			return true
+		}
+	}
+	for _, l := range s.Lines {
+		for _, a := range l.Attenuators {
+			if a.Part.StandsIn.V == space {
+				return true
+			}
 		}
 	}
 	return false
