@@ -105,7 +105,7 @@ func unfedSpace(r *check.Report, s *schema.Space) {
 	case serving > 0:
 		r.Pass(fmt.Sprintf("Space %q is served by %s.", s.Name, wording.Counted(serving, "loudspeaker")))
 	case r.System().Mentions(s.Name):
-		r.Pass(fmt.Sprintf("Space %q is where a microphone or an attenuator stands or a level was measured.", s.Name))
+		r.Pass(fmt.Sprintf("Space %q is where a microphone stands, an attenuator hangs or a level was measured.", s.Name))
 	default:
 		r.Fail(check.Warning, fmt.Sprintf("No loudspeaker serves space %q, and nothing else names it.", s.Name)).
 			Remedy(check.Advice, fmt.Sprintf("Let the loudspeakers in it say space = %q, or take the space out.", s.Name))
