@@ -278,18 +278,33 @@ func octaves[Q ~float64](bands []schema.Band[Q]) (all sound.Bands, some bool) {
 
 // filledIn names the octaves that octaves filled in, each with what it took there;
 // nothing where all are stated.
-func filledIn[Q interface {
-	~float64
-	fmt.Stringer
-}](bands []schema.Band[Q], all sound.Bands) string {
+func filledIn[Q ~float64](bands []schema.Band[Q], all sound.Bands, write func(float64) string) string {
 	var words []string
 	for k, value := range all {
 		if !slices.ContainsFunc(bands, func(b schema.Band[Q]) bool { return octaveOf(b.Frequency.V) == k }) {
-			words = append(words, fmt.Sprintf("%s at %s", Q(math.Round(10*value)/10), quantity.Frequency(1000*math.Exp2(float64(k-3)))))
+			words = append(words, fmt.Sprintf("%s at %s", write(value), quantity.Frequency(1000*math.Exp2(float64(k-3)))))
 		}
 	}
 	return strings.Join(words, ", ")
 }
+
+// stretched says with what the octaves of a figure are filled in that are not
+// stated; nothing where all are, or where it is single.
+func stretched[Q ~float64](what string, s schema.Spectrum[Q], all sound.Bands, write func(float64) string) []string {
+	if s.Single.Set() {
+		return nil
+	}
+	absent := filledIn(s.Bands, all, write)
+	if absent == "" {
+		return nil
+	}
+	return []string{fmt.Sprintf("%s is %s: only its other octaves are stated", what, absent)}
+}
+
+// Figures as they are printed where an octave is filled in.
+func tenthsDB(value float64) string    { return quantity.Gain(math.Round(10*value) / 10).String() }
+func threeDigits(value float64) string { return quantity.Significant(value, 3) }
+func seconds(value float64) string     { return threeDigits(value) + " s" }
 
 // octaveOf numbers the octave band that a frequency lies in, from 0 at 125 Hz; it may
 // lie outside all.
@@ -315,7 +330,7 @@ func noiseOf(space *schema.Space) (Figure[quantity.SoundLevel], sound.Bands) {
 	if bands, ok := octaves(stated.Bands); ok {
 		level := quantity.SoundLevel(math.Round(10*bands.DBA()) / 10)
 		f := Figure[quantity.SoundLevel]{Value: level, From: from, Sum: "octaves A-weighted and added as energies = " + level.String()}
-		if absent := filledIn(stated.Bands, bands); absent != "" {
+		if absent := filledIn(stated.Bands, bands, tenthsDB); absent != "" {
 			f.Assumed = []string{fmt.Sprintf("the noise in %q is %s: only its other octaves are stated", space.Name, absent)}
 		}
 		return f, bands
@@ -370,6 +385,7 @@ func (s *Sound) reverberation() {
 		f.From = []schema.Place{{Span: space.Reverberation.Span, Note: "reverberation time"}}
 		if !space.Reverberation.Single.Set() {
 			f.Sum = "octaves 500 Hz to 2 kHz on the average"
+			f.Assumed = stretched(fmt.Sprintf("the reverberation time of %q", space.Name), space.Reverberation, decay, seconds)
 		}
 	} else if len(space.Surfaces) > 0 {
 		s.fromSurfaces()
@@ -400,6 +416,8 @@ func (s *Sound) fromSurfaces() {
 			}
 			absorption = m.Absorption
 			f.Assumed = append(f.Assumed, fmt.Sprintf("%q absorbs as %q does by %s", part.Name, m.Name, m.Source))
+		} else {
+			f.Assumed = mergeTexts(f.Assumed, stretchedAbsorption(part, absorption))
 		}
 		surfaces = append(surfaces, sound.Surface{AreaM2: float64(part.Area.V), Absorption: absorption})
 		f.From = append(f.From, schema.Place{Span: part.Header, Note: note})
@@ -419,6 +437,24 @@ func (s *Sound) fromSurfaces() {
 	}
 	t := quantity.Duration((s.decay[2] + s.decay[3] + s.decay[4]) / 3)
 	f.Sum = fmt.Sprintf("%s, %s with %s m³, %s and a mean absorption of %s = %s (500 Hz to 2 kHz)", name, formula, quantity.Significant(volumeM3, 4), quantity.FloorArea(areaM2), quantity.Significant(middle, 2), quantity.Significant(float64(t), 3)+" s")
+}
+
+// stretchedAbsorption says what of the absorption of a surface is filled in. Tables
+// end at 4 kHz: what follows is told once for all surfaces.
+func stretchedAbsorption(part *schema.Surface, absorption sound.Bands) []string {
+	bands := part.Absorption.Bands
+	has := func(k int) bool {
+		return slices.ContainsFunc(bands, func(b schema.Band[float64]) bool { return octaveOf(b.Frequency.V) == k })
+	}
+	const last = sound.BandCount - 1
+	if part.Absorption.Single.Set() || has(last) || !has(last-1) {
+		return stretched(fmt.Sprintf("the absorption of %q", part.Name), part.Absorption, absorption, threeDigits)
+	}
+	texts := []string{"surfaces absorb at 8 kHz as they do at 4 kHz, where nothing is stated"}
+	if absent := filledIn(append(slices.Clone(bands), schema.Band[float64]{Frequency: schema.Value[quantity.Frequency]{V: 8000}}), absorption, threeDigits); absent != "" {
+		texts = append(texts, fmt.Sprintf("the absorption of %q is %s: only its other octaves are stated", part.Name, absent))
+	}
+	return texts
 }
 
 // materialOf finds a material of the published table by its name.

@@ -194,12 +194,26 @@ func sensitivityOf(part *schema.Loudspeaker) (sound.Bands, bool) {
 	return sound.Flat(float64(part.Sensitivity.V)), part.Sensitivity.Set()
 }
 
+// stretchedSensitivity says in which octaves the sensitivity of a loudspeaker is
+// filled in.
+func stretchedSensitivity(part *schema.Loudspeaker) []string {
+	bands, ok := octaves(part.SensitivityAt.Bands)
+	if !ok {
+		return nil
+	}
+	name := named("loudspeaker", part.Name)
+	if part.Model.Set() {
+		name = named("model", part.Model.V)
+	}
+	return stretched("the sensitivity of "+name, part.SensitivityAt, bands, tenthsDB)
+}
+
 // work works out what is heard.
 func (s *Sound) work(change Instead) *Levels {
 	l := &Levels{Placed: true, Missing: s.Floor.Area.Missing, Assumed: slices.Clone(s.Floor.Area.Assumed)}
 	for _, r := range s.Runs {
 		l.Missing = MergeMissing(l.Missing, r.Delivered.Missing, dataMissing(r.Part))
-		l.Assumed = mergeTexts(l.Assumed, r.Delivered.Assumed)
+		l.Assumed = mergeTexts(l.Assumed, r.Delivered.Assumed, stretchedSensitivity(r.Part))
 	}
 	if !l.Known() {
 		return l

@@ -3,6 +3,7 @@ package analysis_test
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -181,7 +182,7 @@ func TestReverberationFromSurfaces(t *testing.T) {
 }`)
 	f := soundOf(t, s, "Room").Reverberation
 	within(t, "reverberation time", float64(f.Value), 0.545, 0.017)
-	if !strings.Contains(f.Sum, "Sabine") || len(f.Assumed) != 2 {
+	if !strings.Contains(f.Sum, "Sabine") || len(f.Assumed) != 3 { // two materials, and 8 kHz as 4 kHz
 		t.Errorf("%+v", f)
 	}
 }
@@ -289,6 +290,73 @@ func TestNoiseInSomeOctaves(t *testing.T) {
 	} {
 		if diff := cmp.Diff(want, assumed); diff != "" {
 			t.Errorf("%s (-want +got):\n%s", name, diff)
+		}
+	}
+}
+
+// Reverberation, absorption and sensitivity that are stated in some octaves only are
+// filled in on straight lines over the octaves, and outside as the nearest; what rests
+// on them says so. Tables of absorption end at 4 kHz, which is told once.
+func TestSomeOctaves(t *testing.T) {
+	t.Parallel()
+	room := func(more string) *analysis.Sound {
+		s := worked(t, served("Room", `
+  loudspeaker "C" {`+ceiling+`
+    sensitivity_at = { "250 Hz" = "88 dB", "500 Hz" = "89 dB", "1 kHz" = "90 dB", "2 kHz" = "92 dB", "8 kHz" = "86 dB" }
+  }
+`)+`space "Room" {
+  length       = "6 m"
+  width        = "6 m"
+  height       = "3 m"
+  noise        = "40 dBA"
+  wanted_level = "60 dBA"
+`+more+`
+}`)
+		return soundOf(t, s, "Room")
+	}
+	const hiss = `the sensitivity of loudspeaker "C" is 88 dB at 125 Hz, 89 dB at 4 kHz: only its other octaves are stated`
+	for name, test := range map[string]struct {
+		more string
+		want []string
+	}{
+		"every octave": {`reverberation = { "125 Hz" = "1 s", "250 Hz" = "1 s", "500 Hz" = "1 s", "1 kHz" = "1 s", "2 kHz" = "1 s", "4 kHz" = "1 s", "8 kHz" = "1 s" }`, nil},
+		"single":       {`reverberation = "1 s"`, nil},
+		"some octaves": {
+			`reverberation = { "250 Hz" = "1.2 s", "1 kHz" = "0.85 s" }`,
+			[]string{`the reverberation time of "Room" is 1.2 s at 125 Hz, 1.02 s at 500 Hz, 0.85 s at 2 kHz, 0.85 s at 4 kHz, 0.85 s at 8 kHz: only its other octaves are stated`},
+		},
+		"surfaces": {
+			`surface "Floor" {
+    area       = "36 m2"
+    absorption = { "125 Hz" = 0.02, "250 Hz" = 0.02, "500 Hz" = 0.03, "1 kHz" = 0.03, "2 kHz" = 0.04, "4 kHz" = 0.05 }
+  }
+  surface "Walls" {
+    area       = "72 m2"
+    absorption = { "500 Hz" = 0.1, "2 kHz" = 0.2, "4 kHz" = 0.25 }
+  }
+  surface "Ceiling" {
+    area       = "36 m2"
+    absorption = 0.6
+  }
+  surface "Panels" {
+    area       = "4 m2"
+    absorption = { "1 kHz" = 0.8 }
+  }`,
+			[]string{
+				"surfaces absorb at 8 kHz as they do at 4 kHz, where nothing is stated",
+				`the absorption of "Walls" is 0.1 at 125 Hz, 0.1 at 250 Hz, 0.15 at 1 kHz: only its other octaves are stated`,
+				`the absorption of "Panels" is 0.8 at 125 Hz, 0.8 at 250 Hz, 0.8 at 500 Hz, 0.8 at 2 kHz, 0.8 at 4 kHz, 0.8 at 8 kHz: only its other octaves are stated`,
+			},
+		},
+	} {
+		one := room(test.more)
+		if diff := cmp.Diff(test.want, one.Reverberation.Assumed); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", name, diff)
+		}
+		for _, text := range append(test.want, hiss) {
+			if !slices.Contains(one.Levels().Assumed, text) || !slices.Contains(one.Speech().Assumed, text) {
+				t.Errorf("%s: level or intelligibility does not say that %s", name, text)
+			}
 		}
 	}
 }

@@ -27,5 +27,5 @@ space "Hall" {
   height            = "7 m"
   noise             = "50 dBA"
   wanted_over_noise = "12 dB"
-  reverberation     = { "125 Hz" = "1.2 s", "500 Hz" = "1 s", "2 kHz" = "0.8 s", "8 kHz" = "0.5 s" } # expect pass: index in "Hall" is 0.58
+  reverberation     = { "125 Hz" = "1.2 s", "500 Hz" = "1 s", "2 kHz" = "0.8 s", "8 kHz" = "0.5 s" } # expect pass: index in "Hall" is 0.58 && assumed the reverberation time of "Hall" is 1.1 s at 250 Hz, 0.9 s at 1 kHz, 0.65 s
 }
