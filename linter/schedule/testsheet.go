@@ -103,6 +103,7 @@ func (m *maker) onStandby(l *analysis.Line) bool {
 func (m *maker) testNotes() []string {
 	notes := []string{
 		"Before anything is measured: switch amplifiers off, secure them against being switched on, take them off the lines.",
+		"Instrument: what kind it is (impedance meter, ohmmeter, multimeter), and its make and number.",
 		fmt.Sprintf("Impedance: with an impedance meter at the amplifier's end, every attenuator fully up. It may be %s below to %s above what is expected (check reading-agrees).", m.options.Below, m.options.Above),
 		"DC resistance: a multimeter sees the copper of cable and transformers, which says nothing about the load; it shows a dead short or a broken line, and no more.",
 		"Insulation: between both conductors together and earth, by the local code, with electronics and line monitoring disconnected; its voltage destroys them. Discharge the line afterwards.",

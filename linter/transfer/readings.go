@@ -54,7 +54,7 @@ func (c *converter) reading(r *row, line string) {
 		b := add("impedance")
 		b.set("impedance", z)
 		b.set("frequency", amount(r, keyFrequency, quantity.Frequencies))
-		b.set("instrument", r.word(keyInstrument, instruments))
+		b.set("instrument", r.instrument())
 		b.set("attenuators", r.word(keyAttenuators, attenuators))
 	}
 	if z := amount(r, keyResistance, quantity.Resistances); z != "" {
@@ -162,6 +162,31 @@ func (r *row) word(k key, known map[string][]string) string {
 	}
 	slices.Sort(expected)
 	r.refuse(col, fmt.Sprintf("%q is not understood.", text), "It is one of: "+strings.Join(expected, ", ")+".")
+	return ""
+}
+
+// instrument reads what it was measured with. People write its make and number
+// there, which the dialect has no place for: such a text stays as a comment, and
+// the kind of instrument is taken from it if it names one, and only one.
+func (r *row) instrument() string {
+	text, col := r.at(keyInstrument)
+	if text == "" {
+		return ""
+	}
+	said := " " + plain(text) + " "
+	var kinds []string
+	for kind, names := range instruments {
+		if slices.Contains(names, strings.TrimSpace(said)) {
+			return kind
+		}
+		if slices.ContainsFunc(names, func(n string) bool { return strings.Contains(said, " "+n+" ") }) {
+			kinds = append(kinds, kind)
+		}
+	}
+	r.notes = append(r.notes, oneLine(col.head)+": "+text)
+	if len(kinds) == 1 {
+		return kinds[0]
+	}
 	return ""
 }
 

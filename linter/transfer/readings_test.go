@@ -3,8 +3,10 @@ package transfer_test
 import (
 	"archive/zip"
 	"bytes"
+	"encoding/csv"
 	"io"
 	"math/rand/v2"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -276,4 +278,36 @@ func FuzzConvert(f *testing.F) {
 			t.Errorf("%v\n%s", problems, r.Text)
 		}
 	})
+}
+
+// TestInstrument: people write make and number where the kind of instrument is
+// asked for. The kind is taken from it, the text is kept, and nothing is wrong.
+func TestInstrument(t *testing.T) {
+	t.Parallel()
+	tests := []struct{ written, kind, comment string }{
+		{"impedance meter", "impedance meter", ""},
+		{" Impedance-Meter ", "impedance meter", ""},
+		{"DMM", "multimeter", ""},
+		{"Invented ZM-104 impedance meter, no. 4711", "impedance meter", "# Instrument: Invented ZM-104 impedance meter, no. 4711"},
+		{"Invented ZM-104", "", "# Instrument: Invented ZM-104"},
+		{"multimeter and impedance meter", "", "# Instrument: multimeter and impedance meter"},
+		{"dmmx", "", "# Instrument: dmmx"},
+		{"=1+1 \"x\" ${y}\nline \"Z\" {}", "", "# Instrument: =1+1 \"x\" ${y} line \"Z\" {}"},
+	}
+	for _, test := range tests {
+		var table bytes.Buffer
+		w := csv.NewWriter(&table)
+		if err := w.WriteAll([][]string{{"Line", "Impedance read (ohm)", "Frequency (Hz)", "Instrument"}, {"Hall", "204", "1000", test.written}}); err != nil {
+			t.Fatal(err)
+		}
+		r := convert(t, table.Bytes(), transfer.Options{})
+		kind := ""
+		if m := regexp.MustCompile(`instrument += "(.*)"`).FindStringSubmatch(r.Text); m != nil {
+			kind = m[1]
+		}
+		comment := regexp.MustCompile(`# Instrument.*`).FindString(r.Text)
+		if kind != test.kind || comment != test.comment || len(r.Notices) > 0 || r.Readings != 1 {
+			t.Errorf("%q: a kind %q and a comment %q, and: %v\n%s", test.written, kind, comment, r.Notices, r.Text)
+		}
+	}
 }
