@@ -1,8 +1,10 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -52,13 +54,14 @@ func scheduleCommand(p *Process) *cli.Command {
 			"Writes schedules of a design: " + kindsInWords() + "; all of them with " + allKinds + ". Every figure is the one the checks judge.",
 			"As text, rows that the design writes as one run are one row. As CSV (RFC 4180) or as a spreadsheet (XLSX) every device has a row of its own, numbers are numbers, and units stand in the head. " +
 				"In CSV a text that a spreadsheet program could take for a formula has an apostrophe in front; loudlint import takes it off again.",
+			"A CSV file holds one table. Several kinds as CSV go into a folder that --output names, a file for each; the folder is made if it is not there.",
 			"Without a DESIGN, the current folder is the design.",
 		},
 		Flags: append([]*cli.Flag{
 			cli.Word(&c.format, "format", "form of the schedule; without it, what the ending of --output says, else text",
-				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formCSV, Says: "comma-separated values, one kind"}, cli.Choice{Word: formXLSX, Says: "a spreadsheet, one sheet a kind"}),
-			outputFlag(&c.output, "", ""),
-			cli.Switch(&c.replace, "replace", "let --output replace a file that is there, but never a design"),
+				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formCSV, Says: "comma-separated values, a file for each kind"}, cli.Choice{Word: formXLSX, Says: "a spreadsheet, one sheet a kind"}),
+			outputFlag(&c.output, "", "; several kinds as CSV go into a folder of this name"),
+			cli.Switch(&c.replace, "replace", "let --output replace files that are there, but never a design"),
 			percentFlag(&c.options.CuttingAllowance, "allowance", "what is added to cable for cutting and ends (default 10 %)"),
 			lengthFlag(&c.options.Drum, "drum", "how much cable is on a drum (default 100 m, or 1000 ft for designs in US units)"),
 			percentFlag(&c.options.Spares, "spares", "how many more loudspeakers and attenuators are ordered, rounded up for each model (default 5 %)"),
@@ -72,6 +75,7 @@ func scheduleCommand(p *Process) *cli.Command {
 		Examples: []cli.Example{
 			{Line: "loudlint schedule cables hall" + schema.Ending, Does: "show each length of cable with its number"},
 			{Line: "loudlint schedule all --output hall.xlsx hall" + schema.Ending, Does: "a workbook with every schedule"},
+			{Line: "loudlint schedule all --format csv --output tables hall" + schema.Ending, Does: "a folder with a CSV file for every schedule"},
 			{Line: "loudlint schedule test-sheet --output test.xlsx hall" + schema.Ending, Does: "the sheet to fill in on site; loudlint import brings it back"},
 		},
 		Offer: offerKinds,
@@ -130,8 +134,11 @@ func (c *scheduling) run(arguments []string, p *Process) int {
 	if err == nil {
 		path, err = oneDesign(rest)
 	}
-	if err == nil && c.output != "" {
-		err = refuseOver(c.output, []string{path}, c.replace)
+	files := c.files(kinds)
+	for _, file := range files {
+		if err == nil {
+			err = refuseOver(file, []string{path}, c.replace)
+		}
 	}
 	if err != nil {
 		return p.misunderstood(err, "help schedule")
@@ -148,8 +155,8 @@ func (c *scheduling) run(arguments []string, p *Process) int {
 		return statusNotUnderstood
 	}
 	for _, f := range design.Files {
-		if c.output != "" && sameFile(f.Name, c.output) {
-			return p.failed(fmt.Errorf("write the schedule: %s was read as a part of %s", c.output, path))
+		if at := slices.IndexFunc(files, func(file string) bool { return sameFile(f.Name, file) }); at >= 0 {
+			return p.failed(fmt.Errorf("write the schedule: %s was read as a part of %s", files[at], path))
 		}
 	}
 	if c.format == formXLSX { // the only form in which it stands
@@ -160,14 +167,49 @@ func (c *scheduling) run(arguments []string, p *Process) int {
 	for i, k := range kinds {
 		tables[i] = schedule.Make(system, k, c.options)
 	}
-	write := func(w io.Writer) error { return c.write(w, tables, p) }
 	if c.output == "" {
-		return p.say(p.Out, write)
+		return p.say(p.Out, func(w io.Writer) error { return c.write(w, tables, p) })
 	}
-	if err := wholefile.Write(c.output, write); err != nil && !closedPipe(err) {
+	if err := c.save(files, tables, p); err != nil && !closedPipe(err) {
 		return p.failed(err)
 	}
 	return statusPassed
+}
+
+// files are those that will be written: one, or one for each table.
+func (c *scheduling) files(kinds []schedule.Kind) []string {
+	switch {
+	case c.output == "":
+		return nil
+	case !c.inFolder(kinds):
+		return []string{c.output}
+	}
+	files := make([]string, len(kinds))
+	for i, k := range kinds {
+		files[i] = filepath.Join(c.output, string(k)+"."+formCSV)
+	}
+	return files
+}
+
+// inFolder tells that --output names a folder.
+func (c *scheduling) inFolder(kinds []schedule.Kind) bool {
+	return c.format == formCSV && len(kinds) > 1
+}
+
+// save writes one file, or one for each table.
+func (c *scheduling) save(files []string, tables []*schedule.Table, p *Process) error {
+	if len(files) == 1 {
+		return wholefile.Write(files[0], func(w io.Writer) error { return c.write(w, tables, p) })
+	}
+	if err := os.Mkdir(c.output, 0o777); err != nil && !errors.Is(err, fs.ErrExist) {
+		return fmt.Errorf("make the folder %s: %w", c.output, wholefile.Plain(err))
+	}
+	for i, file := range files {
+		if err := wholefile.Write(file, func(w io.Writer) error { return c.write(w, tables[i:i+1], p) }); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 func (c *scheduling) write(w io.Writer, tables []*schedule.Table, p *Process) error {
@@ -212,8 +254,8 @@ func (c *scheduling) settle(kinds []schedule.Kind) error {
 		}
 	}
 	switch {
-	case c.format == formCSV && len(kinds) > 1:
-		return &cli.CallError{Found: fmt.Sprintf("A CSV file holds one table, and %d are asked for.", len(kinds)), Hint: "Write each into a file of its own, or all into a spreadsheet with --format xlsx."}
+	case c.inFolder(kinds) && (c.output == "" || strings.EqualFold(filepath.Ext(c.output), "."+formCSV)):
+		return &cli.CallError{Found: fmt.Sprintf("A CSV file holds one table, and %d are asked for.", len(kinds)), Hint: "Name a folder for them, as in --format csv --output tables, or one spreadsheet, as in --output tables.xlsx."}
 	case c.format == formXLSX && c.output == "":
 		return &cli.CallError{Found: "A spreadsheet is nothing to show.", Hint: "Name a file, as in --output schedule.xlsx."}
 	}
