@@ -36,7 +36,7 @@ type checking struct {
 	gate   string
 	passes bool
 	record string
-	below  []string
+	searching
 	judging
 	page pageFlags
 }
@@ -58,7 +58,7 @@ func checkCommand(p *Process) *cli.Command {
 			gateFlag(&c.gate, "least severity that makes the exit status 1 (default warning); with never, no finding does"),
 			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
 			cli.Switch(&c.passes, "passes", "show what passes, too"),
-			cli.Texts(&c.below, "below", "FOLDER", "judge every design in this folder and in the folders below it; files that hold only models or criteria are none"),
+			c.belowFlag("judge"),
 		}, c.declare(p), c.page.declare()),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "every design was judged, and nothing is as grave as the gate"},
@@ -211,36 +211,6 @@ func (p *Process) sayProblems(all ...*linter.Judged) {
 	}
 }
 
-// designs gives those that a call names, and those below folders it names.
-func (c *checking) designs(arguments []string) ([]string, error) {
-	if len(c.below) == 0 {
-		return designsOf(arguments)
-	}
-	var paths []string
-	if len(arguments) > 0 {
-		named, err := designsOf(arguments)
-		if err != nil {
-			return nil, err
-		}
-		paths = named
-	}
-	for _, folder := range c.below {
-		found, err := schema.Find(filepath.Clean(folder))
-		if err != nil {
-			return nil, &cli.CallError{Found: err.Error() + "."}
-		}
-		if len(found) == 0 {
-			return nil, &cli.CallError{Found: fmt.Sprintf("No design lies in %s or below it.", folder), Hint: "A design is a file whose name ends in " + schema.Ending + "."}
-		}
-		for _, path := range found {
-			if !slices.Contains(paths, path) {
-				paths = append(paths, path)
-			}
-		}
-	}
-	return paths, nil
-}
-
 // gateNever lets everything pass that is understood.
 const gateNever = "never"
 
@@ -258,29 +228,6 @@ func statusOf(d *linter.Judged, gate string) int {
 		return statusFindings
 	}
 	return statusPassed
-}
-
-// designsOf gives the designs named in a call, each once.
-func designsOf(arguments []string) ([]string, error) {
-	if len(arguments) == 0 {
-		if files, err := filepath.Glob("*" + schema.Ending); err != nil || len(files) == 0 {
-			return nil, &cli.CallError{
-				Found: "No design is named, and the current folder is none: no file in it ends in " + schema.Ending + ".",
-				Hint:  "Name a file or a folder, as in loudlint check hall" + schema.Ending + ".",
-			}
-		}
-		return []string{"."}, nil
-	}
-	var paths []string
-	for _, a := range arguments {
-		if a == "" || a == "-" {
-			return nil, &cli.CallError{Found: fmt.Sprintf("%q is no design.", a), Hint: "A design is a file or a folder."}
-		}
-		if a = filepath.Clean(a); !slices.Contains(paths, a) {
-			paths = append(paths, a)
-		}
-	}
-	return paths, nil
 }
 
 // refuseOutput refuses to write over a design.

@@ -22,6 +22,7 @@ import (
 type recording struct {
 	output  string
 	replace bool
+	searching
 	judging
 }
 
@@ -38,6 +39,7 @@ func recordCommand(p *Process) *cli.Command {
 		Flags: append([]*cli.Flag{
 			outputFlag(&c.output, "the record", "; a record that is there is replaced, and no other file"),
 			cli.Switch(&c.replace, "replace", "let --output replace a file that is no record, but never a design"),
+			c.belowFlag("record"),
 		}, c.declare(p)...),
 		Statuses: []cli.Status{
 			{Status: statusPassed, Means: "the record was written, whatever was found"},
@@ -45,6 +47,7 @@ func recordCommand(p *Process) *cli.Command {
 		},
 		Examples: []cli.Example{
 			{Line: "loudlint record --output hall.record hall" + schema.Ending, Does: "write down what is found in a design"},
+			{Line: "loudlint record --output known.record --below jobs", Does: "the same of all designs of a tree of folders"},
 			{Line: "loudlint check --record hall.record hall" + schema.Ending, Does: "and from then on, let only new findings count"},
 		},
 		Run: func(arguments []string) int { return c.run(arguments, p) },
@@ -52,7 +55,7 @@ func recordCommand(p *Process) *cli.Command {
 }
 
 func (c *recording) run(arguments []string, p *Process) int {
-	paths, err := designsOf(arguments)
+	paths, err := c.designs(arguments)
 	if err == nil {
 		err = refuseOutput(c.output, paths)
 	}

@@ -6,6 +6,7 @@ import (
 	"flag"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"strconv"
 	"testing"
 
@@ -32,6 +33,11 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       *update,
 		Cmds:                map[string]func(ts *testscript.TestScript, neg bool, args []string){"exits": exits},
 		Setup: func(env *testscript.Env) error {
+			recipes, err := filepath.Abs("../../examples/teamwork")
+			if err != nil {
+				return err
+			}
+			env.Setenv("RECIPES", recipes) // what scripts try out of them
 			env.Setenv("NO_COLOR", "")
 			env.Setenv("TERM", "xterm")
 			return nil
