@@ -24,6 +24,7 @@ func pictures() []picture {
 		{"loads", "load of each power channel against its rating and limit", drawing.Loads},
 		{"levels", "decibels lost along each line", drawing.Levels},
 		{"impedance", "impedance of each output over frequency", drawing.Impedance},
+		{"sound", "level and speech intelligibility over the floor of each space", drawing.Sound},
 	}
 }
 

@@ -1,5 +1,6 @@
 // Package drawing makes pictures of a judged design: the single-line diagram of
-// the whole system, and charts of loads, levels and impedances.
+// the whole system, charts of loads, levels and impedances, and maps of what is
+// heard.
 //
 // It owns how a picture is laid out and what it is made of: marks, symbols,
 // lettering, and the rule that no label lies on another. It is a function of the

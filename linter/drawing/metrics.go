@@ -23,6 +23,7 @@ var (
 	strong  = style{"d-b", 11, true}
 	plain   = style{"d-t", 11, false}
 	small   = style{"d-s", 9.5, false}
+	onLine  = style{"d-height", 9.5, true}
 )
 
 // Lettering is measured with Liberation Sans, whose widths are those of the

@@ -52,14 +52,18 @@ func (p *Picture) Write(w io.Writer) error {
 	var b bytes.Buffer
 	b.WriteString(`<?xml version="1.0" encoding="UTF-8"?>` + "\n")
 	p.open(&b, "d")
-	b.WriteString("<style>\n" + Style + "</style>\n")
+	b.WriteString("<style>\n" + Style)
+	if bytes.Contains(p.body, []byte(shadeClass)) {
+		b.WriteString(MapStyle)
+	}
+	b.WriteString("</style>\n")
 	b.Write(p.body)
 	b.WriteString("</svg>\n")
 	_, err := w.Write(b.Bytes())
 	return err
 }
 
-// Element gives the picture as an element of an HTML page that holds Style. The
+// Element gives the picture as an element of an HTML page that holds Style, and MapStyle for a map. The
 // id is one of its own on that page.
 func (p *Picture) Element(id string) string {
 	var b bytes.Buffer
@@ -77,7 +81,7 @@ func (p *Picture) open(b *bytes.Buffer, id string) {
 	b.WriteString(`<rect class="d-paper" width="100%" height="100%"/>` + "\n")
 }
 
-// Style is the style sheet of all pictures. A dark screen turns them dark; paper
+// Style is the style sheet of all pictures; maps have MapStyle besides. A dark screen turns them dark; paper
 // is light. Light and dark colours keep their order in grey.
 const Style = `.d-picture{font-family:Helvetica,Arial,"Liberation Sans",sans-serif}
 .d-h{font-size:15px;font-weight:bold;fill:#16191d}

@@ -65,6 +65,8 @@ type page struct {
 	Matrices []matrix
 	Units    []sheet
 	Lines    []sheet
+	Spaces   []sheet
+	Unmapped string // what is said where maps are left out
 	Tables   []table
 	Limits   []limit
 	Off      string
@@ -108,7 +110,7 @@ type limit struct {
 func pageOf(j *linter.Judged, o Options) *page {
 	job := j.Design.System
 	p := &page{
-		Style:    template.CSS(pageStyle + drawing.Style), //nolint:gosec // both are ours and fixed
+		Style:    template.CSS(pageStyle + drawing.Style + drawing.MapStyle), //nolint:gosec // both are ours and fixed
 		Title:    clean(job.Name),
 		Verdict:  textout.Verdict(j),
 		Counts:   textout.Counts(j),
@@ -147,6 +149,7 @@ func pageOf(j *linter.Judged, o Options) *page {
 		p.Cautions = append(p.Cautions, clean(c))
 	}
 	p.sheets(j)
+	p.sounds(j, mapBytes)
 	for _, k := range schedule.Kinds() {
 		if t := schedule.Make(j.System, k.Kind, o.Schedules); t != nil {
 			p.Tables = append(p.Tables, tableOf(t.Fold()))
