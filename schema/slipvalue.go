@@ -403,6 +403,8 @@ func (m *mender) list(name string, depth int) int {
 			m.nextLine()
 		case t.kind == slipComment:
 			m.at++
+		case m.is(m.at, "--"):
+			m.comment()
 		case m.is(m.at, "]"):
 			m.at++
 			return t.end
