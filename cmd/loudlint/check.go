@@ -13,6 +13,7 @@ import (
 	"loudlint/cmd/loudlint/internal/wholefile"
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/linter/junit"
 	"loudlint/linter/record"
 	"loudlint/linter/sarif"
 	"loudlint/linter/textout"
@@ -25,6 +26,7 @@ const (
 	formText  = "text"
 	formLines = "lines"
 	formSARIF = "sarif"
+	formJUnit = "junit"
 	// formMatrix shows no findings but who silences whom.
 	formMatrix = "matrix"
 )
@@ -52,8 +54,8 @@ func checkCommand(p *Process) *cli.Command {
 			"A design is a file that ends in " + schema.Ending + ", or a folder whose files of that ending are read together. Without any, the current folder is the design.",
 		},
 		Flags: slices.Concat([]*cli.Flag{
-			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), or instead of findings a table of who silences whom on each line (matrix)",
-				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
+			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), JUnit XML, for CI services that show tests (junit), or instead of findings a table of who silences whom on each line (matrix)",
+				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formJUnit, Says: "JUnit XML"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
 			outputFlag(&c.output, "the result", ""),
 			gateFlag(&c.gate, "least severity that makes the exit status 1 (default warning); with never, no finding does"),
 			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
@@ -159,7 +161,7 @@ func (r *checkRun) write(w io.Writer) error {
 		to.Design(d)
 		// People are told why a design was not judged when the result is written
 		// for machines, or out of sight.
-		if r.output != "" || r.format == formSARIF {
+		if r.output != "" || r.format == formSARIF || r.format == formJUnit {
 			r.process.sayProblems(d)
 		}
 	}
@@ -180,6 +182,9 @@ func (r *checkRun) form(w io.Writer) form {
 			status = &r.status
 		}
 		return sarif.Begin(w, r.options.Checks, sarifTool(status))
+	case formJUnit:
+		gate, _ := check.ParseSeverity(r.gate) // 0 for never
+		return junit.Begin(w, junit.Options{Name: name, Version: releaseOf(readBuild()), Gate: gate})
 	case formLines:
 		return textout.BeginLines(w, o)
 	case formMatrix:

@@ -11,6 +11,7 @@ import (
 
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // places turns the files and spans of one run into SARIF's artifacts and
@@ -168,7 +169,7 @@ func (p *places) noted(all []schema.Place, first int) []location {
 		}
 		l := location{ID: first + len(list), PhysicalLocation: p.at(place.Span)}
 		if place.Note != "" {
-			l.Message = &message{Text: escaped(sentence(place.Note))}
+			l.Message = &message{Text: escaped(wording.Sentence(place.Note))}
 		}
 		list = append(list, l)
 	}

@@ -10,6 +10,7 @@ import (
 	"loudlint/linter"
 	"loudlint/linter/check"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // longestSnippet is how many bytes of a design are repeated in the log to show
@@ -120,7 +121,7 @@ func absentOf(g *linter.Gone, j *linter.Judged, rules *rules, p *places) result 
 		Properties:          resultProperties{Subject: subject, Identity: g.Identity},
 	}
 	if o := g.Then; o != nil {
-		r.Message.Text = escaped("Found no more: " + sentence(o.Message))
+		r.Message.Text = escaped("Found no more: " + wording.Sentence(o.Message))
 		r.Locations[0].LogicalLocations[0] = logicalOf(o.Subject)
 		r.Properties.Subject, r.Properties.Key = o.Subject.String(), o.Key
 	}
@@ -161,7 +162,7 @@ func fixesOf(o *check.Outcome, p *places) []fix {
 		if len(r.Edits) == 0 || slices.ContainsFunc(r.Edits, unplaced) || slices.ContainsFunc(o.Remedies[:i], same) {
 			continue
 		}
-		fixes = append(fixes, fix{Description: message{Text: escaped(sentence(r.Text))}, ArtifactChanges: changesOf(r.Edits, p)})
+		fixes = append(fixes, fix{Description: message{Text: escaped(wording.Sentence(r.Text))}, ArtifactChanges: changesOf(r.Edits, p)})
 	}
 	return fixes
 }

@@ -8,6 +8,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/schema/wording"
 )
 
 // rules are the descriptors of the checks of a result, and where each stands.
@@ -60,8 +61,8 @@ func (r *rules) named(id string) *int {
 func descriptorOf(c *check.Check) reportingDescriptor {
 	d := reportingDescriptor{
 		ID:                   c.ID,
-		ShortDescription:     &message{Text: escaped(sentence(c.Summary))},
-		FullDescription:      &message{Text: escaped(strings.TrimSpace(sentence(c.Why) + " " + sentence(c.How)))},
+		ShortDescription:     &message{Text: escaped(wording.Sentence(c.Summary))},
+		FullDescription:      &message{Text: escaped(strings.TrimSpace(wording.Sentence(c.Why) + " " + wording.Sentence(c.How)))},
 		Help:                 &message{Text: escaped(helpOf(c, plainText)), Markdown: escaped(helpOf(c, markdown))},
 		DefaultConfiguration: &reportingConfiguration{Level: c.Severity.String()},
 		Properties:           &ruleProperties{Asks: c.Asks, Basis: c.Basis, Blind: c.Blind, Cautions: c.Cautions},
@@ -160,10 +161,10 @@ func helpOf(c *check.Check, m markup) string {
 		}
 	}
 	section("What is asked", c.Asks)
-	section("Where the limits come from", sentence(c.Basis))
-	section("What is not seen", sentence(c.Blind))
+	section("Where the limits come from", wording.Sentence(c.Basis))
+	section("What is not seen", wording.Sentence(c.Blind))
 	section("Limits that criteria can set", items(c.Params, func(p check.Param) string { return paramHelp(p, m) })...)
-	section("Mind", items(c.Cautions, sentence)...)
+	section("Mind", items(c.Cautions, wording.Sentence)...)
 	return strings.Join(sections, "\n\n")
 }
 

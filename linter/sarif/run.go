@@ -8,6 +8,7 @@ import (
 	"loudlint/linter"
 	"loudlint/schema"
 	"loudlint/schema/source"
+	"loudlint/schema/wording"
 )
 
 // Ids of notifications.
@@ -104,7 +105,7 @@ func invocationOf(j *linter.Judged, rules *rules, p *places, t Tool) invocation 
 		i.ToolExecutionNotifications = append(i.ToolExecutionNotifications, notification{
 			Descriptor: reportingDescriptorReference{ID: notRead, Index: &first},
 			Level:      "error",
-			Message:    message{Text: escaped(sentence(j.Err.Error()))},
+			Message:    message{Text: escaped(wording.Sentence(j.Err.Error()))},
 		})
 	}
 	for k := range j.Problems {
@@ -119,7 +120,7 @@ func notificationOf(problem *schema.Problem, p *places) notification {
 	return notification{
 		Descriptor: reportingDescriptorReference{ID: notUnderstood, Index: &second},
 		Level:      "error",
-		Message:    message{Text: escaped(sentence(problem.String()))},
+		Message:    message{Text: escaped(wording.Sentence(problem.String()))},
 		Locations:  p.noted(places, 1),
 		Properties: &notificationProperties{Found: problem.Found, Expected: problem.Expected, Nearest: problem.Nearest},
 	}

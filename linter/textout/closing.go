@@ -286,7 +286,7 @@ func (p *Page) lastWord(all linter.Tally, unjudged, designs int) {
 		if all.Findings() == 0 {
 			p.say(cleanSentence(all))
 		}
-		p.say("This covers only what the checks ask; it does not replace local codes and licensed practice.")
+		p.say(Scope)
 	}
 	if len(p.words) > 0 {
 		p.sentence()

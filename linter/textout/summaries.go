@@ -10,6 +10,10 @@ import (
 
 // What the page sums up, for writers of other forms.
 
+// Scope says how far a result goes. It stands in every form that has a place for
+// it.
+const Scope = "This covers only what the checks ask; it does not replace local codes and licensed practice."
+
 // Counts lists the answers of a design, gravest first: "7 errors, 3 open".
 func Counts(d *linter.Judged) string { return countsOf(d.Tally()) }
 

@@ -61,3 +61,13 @@ func Capital(text string) string {
 	}
 	return string(unicode.ToUpper(first)) + text[size:]
 }
+
+// Sentence gives a text a capital letter, and a full stop where it has no other
+// end.
+func Sentence(text string) string {
+	text = Capital(strings.TrimSpace(text))
+	if text == "" || strings.HasSuffix(text, ".") || strings.HasSuffix(text, "?") || strings.HasSuffix(text, "!") {
+		return text
+	}
+	return text + "."
+}

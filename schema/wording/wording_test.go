@@ -28,6 +28,9 @@ func TestWords(t *testing.T) {
 		{Capital("öl"), "Öl"},
 		{Capital(""), ""},
 		{Capital("\xff"), "\xff"},
+		{Sentence(" the line is open "), "The line is open."},
+		{Sentence("Is it?"), "Is it?"},
+		{Sentence(" "), ""},
 	} {
 		if test.got != test.want {
 			t.Errorf("%q, not %q", test.got, test.want)
