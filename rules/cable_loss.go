@@ -129,7 +129,7 @@ func othersPast(l *analysis.Line, limit check.Limit) string {
 func cableEvidence(loss *analysis.Loss, us bool) []check.Evidence {
 	all := []check.Evidence{check.Of("voltage lost", loss.Drop)}
 	level := check.Plainly("level lost", loss.DB)
-	level.Sum = fmt.Sprintf("20 × lg(1 / (1 − %s)) = %s", quantity.Significant(float64(loss.Drop.Value)/100, 4), loss.DB)
+	level.Sum = loss.LevelSum()
 	all = append(all, level)
 	heat := check.Plainly("share of the amplifier's power lost in the cable", loss.CableShare)
 	if loss.SourcePower > 0 {

@@ -165,6 +165,11 @@ type Loss struct {
 	Round []CableUse
 }
 
+// LevelSum is the arithmetic of DB: "20 × lg(1 / (1 − 0.112)) = 1.032 dB".
+func (l *Loss) LevelSum() string {
+	return fmt.Sprintf("20 × lg(1 / (1 − %s)) = %s", quantity.Significant(float64(l.Drop.Value)/100, 4), l.DB)
+}
+
 // CableUse is one kind of cable on the way to a loudspeaker.
 type CableUse struct {
 	// Metres is how much of it there is, and LoopOhm the resistance of its

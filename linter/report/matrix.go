@@ -1,6 +1,11 @@
 package report
 
-import "loudlint/linter/check"
+import (
+	"cmp"
+	"slices"
+
+	"loudlint/linter/check"
+)
 
 // matrixBuild collects the answers about parts of one kind.
 type matrixBuild struct {
@@ -56,9 +61,13 @@ func (b *matrixBuild) put(part string, o *check.Outcome) {
 	}
 }
 
-func (b *matrixBuild) matrix() matrix {
+// matrix gives the rows in the order of the design; rank tells the place of a
+// part in it.
+func (b *matrixBuild) matrix(rank map[string]int) matrix {
 	m := matrix{Name: b.name, Checks: b.checks}
-	for r, name := range b.rows {
+	slices.SortStableFunc(b.rows, func(x, y string) int { return cmp.Compare(rank[x], rank[y]) })
+	for _, name := range b.rows {
+		r := b.row[name]
 		row := matrixRow{Name: name, Cells: make([]mark, len(b.checks))}
 		for c := range b.checks {
 			if grade, met := b.marks[[2]int{r, c}]; met {
@@ -68,4 +77,13 @@ func (b *matrixBuild) matrix() matrix {
 		m.Rows = append(m.Rows, row)
 	}
 	return m
+}
+
+// rankOf gives the place of each name in a list of parts.
+func rankOf[P any](parts []P, name func(P) string) map[string]int {
+	rank := make(map[string]int, len(parts))
+	for i, p := range parts {
+		rank[clean(name(p))] = i
+	}
+	return rank
 }

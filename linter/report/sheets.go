@@ -98,7 +98,9 @@ func unitSheet(j *linter.Judged, a *analysis.Amplifier, number int) sheet {
 		}
 		of := " on " + o.Part.Name
 		add(&s, "voltage"+of, &o.Volts)
-		add(&s, "load"+of, &o.Load)
+		if c := o.Channel; c == nil || o.Load.Sum != c.Load.Sum || !o.Load.Known() { // else the channel's says it
+			add(&s, "load"+of, &o.Load)
+		}
 		add(&s, "impedance"+of, &o.Impedance)
 		if o.Kind == analysis.ConstantVoltage && o.Floor.Value > 0 {
 			add(&s, "lowest impedance the rating implies"+of, &o.Floor)
@@ -148,7 +150,7 @@ func lineSheet(j *linter.Judged, l *analysis.Line, number int) sheet {
 	add(&s, "load", &l.Load)
 	if l.Loss.Drop.Known() && l.Loss.Worst != "" {
 		add(&s, "lost in the cable at "+l.Loss.Worst, &l.Loss.Drop)
-		s.Figures = append(s.Figures, figure{Name: "the same as a level", Value: fmt.Sprintf("%.2f dB", float64(l.Loss.DB))})
+		s.Figures = append(s.Figures, figure{Name: "the same as a level", Value: l.Loss.DB.String(), Sum: l.Loss.LevelSum()})
 		cables := slices.Concat(l.Loss.Cables, l.Loss.Round)
 		for i := range cables {
 			c := &cables[i]
@@ -166,6 +168,10 @@ func lineSheet(j *linter.Judged, l *analysis.Line, number int) sheet {
 		c := &currents[i]
 		add(&s, "current in "+c.Cable.Name, &c.Most)
 		add(&s, "current that "+c.Cable.Name+" may carry", &c.Rating)
+		if c.Rating.Known() {
+			last := &s.Figures[len(s.Figures)-1]
+			last.Sum = strings.TrimPrefix(last.Sum+"; "+clean(c.RatingBasis), "; ")
+		}
 	}
 	for _, a := range l.Attenuators {
 		add(&s, "load behind "+a.Part.Name, &a.Behind)
@@ -210,6 +216,18 @@ type table struct {
 type column struct {
 	Name   string
 	Number bool
+	Blank  bool // to be filled in by hand
+}
+
+// Class is the style of a column and its cells; empty for most.
+func (c column) Class() string {
+	switch {
+	case c.Blank:
+		return "blank"
+	case c.Number:
+		return "number"
+	}
+	return ""
 }
 
 type row struct {
@@ -217,22 +235,20 @@ type row struct {
 	Total bool
 }
 
-type cell struct {
-	Text   string
-	Number bool
-}
+type cell struct{ Text, Class string }
 
 // tableOf takes over the columns of a schedule in which something stands.
 func tableOf(t *schedule.Table) table {
 	used := t.Used()
 	out := table{ID: "schedule-" + string(t.Kind), Title: t.Title}
 	for _, c := range used {
-		out.Columns = append(out.Columns, column{clean(t.Columns[c].Name()), t.Columns[c].Kind == schedule.Number})
+		kind := t.Columns[c].Kind
+		out.Columns = append(out.Columns, column{clean(t.Columns[c].Name()), kind == schedule.Number, kind == schedule.Blank})
 	}
 	for i := range t.Rows {
 		r := row{Total: t.Rows[i].Total}
-		for _, c := range used {
-			r.Cells = append(r.Cells, cell{clean(t.Columns[c].Show(t.Rows[i].Cells[c])), t.Columns[c].Kind == schedule.Number})
+		for k, c := range used {
+			r.Cells = append(r.Cells, cell{clean(t.Columns[c].Show(t.Rows[i].Cells[c])), out.Columns[k].Class()})
 		}
 		out.Rows = append(out.Rows, r)
 	}
@@ -260,16 +276,26 @@ type mark struct {
 	Word   string
 }
 
-// kinds are the parts that have a matrix, in order.
+// kinds are the parts that have a matrix, in order; rank gives the places of
+// theirs in a design, nil where there is but one.
 var kinds = []struct {
 	name string
 	of   []string
+	rank func(*schema.Design) map[string]int
 }{
-	{"The job", []string{""}},
-	{"Amplifiers and mixers", []string{schema.KindAmplifier, schema.KindMixer}},
-	{"Lines", []string{"line"}},
-	{"Sources", []string{schema.KindMicrophone, schema.KindMusic, schema.KindMessage, schema.KindTelephone}},
-	{"Spaces", []string{"space"}},
+	{"The job", []string{""}, nil},
+	{"Amplifiers and mixers", []string{schema.KindAmplifier, schema.KindMixer}, func(d *schema.Design) map[string]int {
+		return rankOf(d.Units, func(u *schema.Unit) string { return u.Name })
+	}},
+	{"Lines", []string{"line"}, func(d *schema.Design) map[string]int {
+		return rankOf(d.Lines, func(l *schema.Line) string { return l.Name })
+	}},
+	{"Sources", []string{schema.KindMicrophone, schema.KindMusic, schema.KindMessage, schema.KindTelephone}, func(d *schema.Design) map[string]int {
+		return rankOf(d.Sources, func(s *schema.Source) string { return s.Name })
+	}},
+	{"Spaces", []string{"space"}, func(d *schema.Design) map[string]int {
+		return rankOf(d.Spaces, func(s *schema.Space) string { return s.Name })
+	}},
 }
 
 // matricesOf sorts every answer to its outermost part.
@@ -305,8 +331,12 @@ func matricesOf(j *linter.Judged) []matrix {
 	}
 	var all []matrix
 	for i := range builds {
+		var rank map[string]int
+		if i < len(kinds) && kinds[i].rank != nil {
+			rank = kinds[i].rank(j.Design)
+		}
 		if len(builds[i].rows) > 0 {
-			all = append(all, builds[i].matrix())
+			all = append(all, builds[i].matrix(rank))
 		}
 	}
 	return all
