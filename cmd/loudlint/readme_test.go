@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"fmt"
 	"os"
+	"os/exec"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -231,4 +233,158 @@ func TestShowingsAreCompared(t *testing.T) {
 	if _, err := outputOf(showing{command: "go test ./...", output: []string{"all is well"}}); err == nil {
 		t.Error("output that nobody checked is let through")
 	}
+}
+
+// TestPagesFromNothing follows the pages for each kind of user in an empty folder:
+// a block marked hcl is written into the file that the line above names, a block
+// marked diff changes that file (lines with - are taken out where they stand
+// together, those with + put in their place, or at its end), and a block marked
+// shell-session is run, its commands by a shell as far as they are not ours. With
+// -update what is printed is written into the page.
+func TestPagesFromNothing(t *testing.T) {
+	for _, needed := range []string{"git", "bash"} {
+		if _, err := exec.LookPath(needed); err != nil {
+			t.Skipf("%s is not installed", needed)
+		}
+	}
+	top, err := filepath.Abs("../..")
+	if err != nil {
+		t.Fatal(err)
+	}
+	readme := filepath.Join(top, "README.md")
+	text, err := os.ReadFile(readme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const heading = "## For "
+	pages := strings.Split(string(text), "\n"+heading)
+	if len(pages) != 4 {
+		t.Fatalf("there are %d pages, and should be three", len(pages)-1)
+	}
+	for i, page := range pages[1:] {
+		page, rest, _ := strings.Cut(page, "\n## ")
+		f := fromNothing{top: top}
+		t.Run(strings.ReplaceAll(strings.SplitN(page, "\n", 2)[0], " ", "_"), func(t *testing.T) { f.follow(t, page) })
+		if rest != "" {
+			rest = "\n## " + rest
+		}
+		pages[i+1] = f.renewed.String() + rest
+	}
+	if renewed := strings.Join(pages, "\n"+heading); *update && renewed != string(text) && !t.Failed() {
+		if err := os.WriteFile(readme, []byte(renewed), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// fromNothing is somebody who follows a page.
+type fromNothing struct {
+	top     string // of the repository
+	file    string // written last
+	renewed strings.Builder
+}
+
+func (f *fromNothing) follow(t *testing.T, page string) {
+	folder := t.TempDir()
+	if err := os.Symlink(f.top, filepath.Join(folder, name)); err != nil {
+		t.Skip(err)
+	}
+	t.Setenv("HOME", folder)
+	for variable, value := range map[string]string{
+		"GIT_CONFIG_NOSYSTEM": "1", "GIT_AUTHOR_NAME": "A. Person", "GIT_AUTHOR_EMAIL": "person@team.example",
+		"GIT_COMMITTER_NAME": "A. Person", "GIT_COMMITTER_EMAIL": "person@team.example", "NO_COLOR": "1",
+	} {
+		t.Setenv(variable, value)
+	}
+	work := filepath.Join(folder, "work")
+	if err := os.Mkdir(work, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	t.Chdir(work)
+	blocks := strings.Split(page, "```")
+	for i, block := range blocks {
+		if i > 0 {
+			f.renewed.WriteString("```")
+		}
+		mark, body, _ := strings.Cut(block, "\n")
+		switch {
+		case i%2 == 0: // between blocks
+		case mark == "hcl":
+			above := strings.Split(strings.TrimSpace(blocks[i-1]), "`")
+			if len(above) < 3 || !strings.HasSuffix(above[len(above)-2], schema.Ending) {
+				t.Fatalf("no file is named above %q", body)
+			}
+			f.file = above[len(above)-2]
+			f.write(t, body)
+		case mark == "diff":
+			f.change(t, body)
+		case mark == "shell-session":
+			block = mark + "\n" + session(t, body)
+		}
+		f.renewed.WriteString(block)
+	}
+}
+
+func (f *fromNothing) write(t *testing.T, text string) {
+	t.Helper()
+	if err := os.MkdirAll(filepath.Dir(f.file), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(f.file, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func (f *fromNothing) change(t *testing.T, diff string) {
+	t.Helper()
+	read, err := os.ReadFile(f.file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := string(read)
+	var before, after strings.Builder
+	apply := func() {
+		switch old := before.String(); {
+		case old == "":
+			text += after.String()
+		case strings.Count(text, old) != 1:
+			t.Errorf("%q does not stand once in %s", old, f.file)
+		default:
+			text = strings.Replace(text, old, after.String(), 1)
+		}
+		before.Reset()
+		after.Reset()
+	}
+	for line := range strings.Lines(diff) {
+		sign, rest := line[:1], line[1:]
+		if sign == "-" && after.Len() > 0 {
+			apply()
+		}
+		if sign == "-" {
+			before.WriteString(rest)
+		} else {
+			after.WriteString(rest)
+		}
+	}
+	apply()
+	f.write(t, text)
+}
+
+// session runs the commands of a block and gives it with what they print.
+func session(t *testing.T, body string) string {
+	var renewed strings.Builder
+	for _, s := range shownIn("```console\n" + body + "```") {
+		command := exec.CommandContext(t.Context(), "bash", "-c", s.command) //nolint:gosec // what the README of this repository shows
+		both, _ := command.CombinedOutput()                                  // its status is shown by nobody
+		got := string(both)
+		renewed.WriteString("$ " + s.command + "\n")
+		switch {
+		case alike(s.output, got):
+			got = strings.Join(append(s.output, ""), "\n")
+		case !*update || slices.Contains(s.output, elision):
+			t.Errorf("$ %s prints something else (-shown +printed):\n%s", s.command, cmp.Diff(strings.Join(s.output, "\n"), strings.TrimSuffix(got, "\n")))
+		}
+		renewed.WriteString(got)
+	}
+	return renewed.String()
 }
