@@ -25,7 +25,7 @@ var PriorityWired = &check.Check{
 	How: "Follows each source from its plug through every unit and link to its lines. For each announcement (microphone, message, telephone) and each source below it " +
 		"on a line both are meant for, looks at the first unit where they meet: does the announcement's input mute the other's, is that one set to be muted, " +
 		"does the input react to what the announcement gives (a contact through its own plug, or its signal), and has the plug a contact for it. " +
-		"A source that silences one it stands below fails too: music always, an announcement when the other does not silence it in turn; when each silences the other, a note says that the unit decides. " +
+		"A source that silences one it stands below, on any line, fails too (mark X of the matrix): music always, an announcement when the other does not silence it in turn; when each silences the other, a note says that the unit decides (mark =). " +
 		"Through a link only the signal arrives. Priority 1 is the highest; an announcement stands above music where either priority is not written.",
 	Basis: "common practice, no published source",
 	Blind: "How fast an input mutes, how loud a signal must be to trigger it, and what firmware or a rotary switch inside a unit changes are not seen. " +
@@ -183,11 +183,10 @@ func priorityWired(r *check.Report, by *analysis.Source) {
 func priorityTurned(r *check.Report, by *analysis.Source) {
 	var over, mutual []analysis.Silencing
 	for _, c := range r.System().Silencings(by) {
-		switch {
-		case c.Rank != analysis.After || c.State != analysis.Silenced:
-		case by.Part.Announces() && silencesInTurn(r.System(), c):
+		switch wrongly, inTurn := r.System().Wrongly(&c); {
+		case inTurn:
 			mutual = append(mutual, c)
-		default:
+		case wrongly:
 			over = append(over, c)
 		}
 	}
@@ -196,8 +195,12 @@ func priorityTurned(r *check.Report, by *analysis.Source) {
 		return
 	}
 	if len(over) > 0 {
-		m := &over[0].Mutes[0]
-		a := r.Fail(check.Error, fmt.Sprintf("%s silences %s, which %s above it: %s mutes %s.", by.Part.Name, others(over), verb(len(over), "stands", "stand"), m.By.Into.Name(), m.Of.Part.Name)).
+		m := &over[0].Silent[0]
+		where := ""
+		if quiet := over[0].Quiet(); len(over) == 1 && len(quiet) < len(over[0].Lines) {
+			where = " on " + listedLines(quiet)
+		}
+		a := r.Fail(check.Error, fmt.Sprintf("%s silences %s%s, which %s above it: %s mutes %s.", by.Part.Name, others(over), where, verb(len(over), "stands", "stand"), m.By.Into.Name(), m.Of.Part.Name)).
 			Key("above")
 		turnedFigures(a, by, over)
 		if edits, ok := deaf(over); ok {
@@ -213,24 +216,14 @@ func priorityTurned(r *check.Report, by *analysis.Source) {
 	}
 }
 
-// silencesInTurn tells that each of two sources silences the other.
-func silencesInTurn(s *analysis.System, c analysis.Silencing) bool {
-	for _, turned := range s.Silencings(c.Of) {
-		if turned.Of == c.By {
-			return turned.State == analysis.Silenced
-		}
-	}
-	return false
-}
-
 // turnedFigures shows where one source silences others, and by what they stand
 // above it.
 func turnedFigures(a *check.Answer, by *analysis.Source, all []analysis.Silencing) {
-	m := &all[0].Mutes[0]
+	m := &all[0].Silent[0]
 	a.At(priorityPlace(by, m)).See(readable(m.By.Into.Part.Mutes.Span), "what "+m.By.Into.Name()+" mutes").
 		See(by.Part.Priority.Span, "priority of "+by.Part.Name)
 	for _, c := range all[:min(len(all), 6)] {
-		a.See(c.Of.Part.Priority.Span, "priority of "+c.Of.Part.Name).Assumed(c.Assumed...).Assumed(c.Mutes[0].Assumed...)
+		a.See(c.Of.Part.Priority.Span, "priority of "+c.Of.Part.Name).Assumed(c.Assumed...).Assumed(c.Silent[0].Assumed...)
 	}
 }
 
@@ -239,7 +232,7 @@ func turnedFigures(a *check.Answer, by *analysis.Source, all []analysis.Silencin
 func deaf(over []analysis.Silencing) ([]check.Edit, bool) {
 	var edits []check.Edit
 	for _, c := range over {
-		for _, m := range c.Mutes {
+		for _, m := range c.Silent {
 			if m.Of.Part == nil || !m.Unit.Owns(&m.Of.Part.Part) || c.Of.Part.Priority.V != 1 {
 				return nil, false
 			}
@@ -498,7 +491,7 @@ func priorityRemedies(r *check.Report, a *check.Answer, by *analysis.Source, f f
 	if to := inputThatMutes(r.System(), by, f); to != nil {
 		a.Remedy(check.Computed, fmt.Sprintf("Plug %s into %s, which mutes %s.", by.Part.Name, to.Name(), inputNames(f.inputs)), plugInto(m.By.Feed, to))
 	}
-	turned := func(c analysis.Silencing) bool { return silencesInTurn(r.System(), c) } // they would silence each other
+	turned := func(c analysis.Silencing) bool { return r.System().SilencesInTurn(&c) } // they would silence each other
 	if edits := muteToo(f); len(edits) > 0 && !slices.ContainsFunc(f.of, turned) {
 		a.Remedy(check.Advice, fmt.Sprintf("Where that can be set on the unit, let %s mute %s too.", m.By.Into.Name(), inputNames(f.inputs)), edits...)
 	}

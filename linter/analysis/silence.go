@@ -45,10 +45,49 @@ type Silencing struct {
 	// silenced, or the first units where they meet on the ways by which it is
 	// still heard, or those of which not enough is said.
 	Mutes []Mute
+	// Silent are the places where the other one is silenced, whatever the state:
+	// it may go on by another way, or on another line.
+	Silent []Mute
 	// Missing is what an unsure state, or Unranked, waits for.
 	Missing []Missing
 	// Assumed is what the rank takes for granted.
 	Assumed []string
+}
+
+// Quiet are the lines on which the other one is surely silenced.
+func (c *Silencing) Quiet() []*Line {
+	var all []*Line
+	for _, l := range c.Lines {
+		if !slices.Contains(c.Still, l) {
+			all = append(all, l)
+		}
+	}
+	return all
+}
+
+// TurnsDown tells that on a line the other one is turned down, and not switched off.
+func (s *System) TurnsDown(c *Silencing, l *Line) bool {
+	n := slices.Index(s.Lines, l)
+	return slices.ContainsFunc(c.Silent, func(m Mute) bool {
+		return !math.IsInf(m.DepthDB, 1) && s.reached(m.Of.exits).has(n)
+	})
+}
+
+// Wrongly tells that a source silences one that stands above it on a line: music any,
+// an announcement one that does not silence it in turn; then inTurn is true.
+func (s *System) Wrongly(c *Silencing) (wrongly, inTurn bool) {
+	if c.Rank != After || len(c.Quiet()) == 0 {
+		return false, false
+	}
+	if c.By.Part.Announces() && s.SilencesInTurn(c) {
+		return false, true
+	}
+	return true, false
+}
+
+// SilencesInTurn tells that the other one silences this one.
+func (s *System) SilencesInTurn(c *Silencing) bool {
+	return slices.ContainsFunc(s.Silencings(c.Of), func(turned Silencing) bool { return turned.Of == c.By && turned.State == Silenced })
 }
 
 // Obstacle is what keeps a source from silencing another one in a unit.
@@ -281,6 +320,7 @@ func (w *silencing) follow(c *Silencing) {
 		}
 	}
 	run(start)
+	defer func() { c.Silent = distinctMutes(silent) }()
 	if w.still.count() > 0 {
 		c.State, c.Mutes = Heard, distinctMutes(met)
 		return

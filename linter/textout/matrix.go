@@ -56,6 +56,9 @@ func (m *Matrices) End() error { return m.w.Flush() }
 // Marks of a matrix.
 const (
 	markSilences = "S"
+	markTurns    = "d"
+	markWrongly  = "X"
+	markInTurn   = "="
 	markFails    = "!"
 	markUntold   = "?"
 	markGoesOn   = "-"
@@ -83,10 +86,10 @@ func (p *page) matrices(s *analysis.System) {
 	p.line()
 	speakers := make([]speaker, 0, len(s.Sources))
 	for _, src := range s.Sources {
-		speakers = append(speakers, speakerOf(src.Part.Name, s.Silencings(src), numbers))
+		speakers = append(speakers, speakerOf(s, src.Part.Name, s.Silencings(src), numbers))
 	}
 	for _, m := range s.MuteLinks() {
-		speakers = append(speakers, speakerOf(m.Part.Name, m.Silences, numbers))
+		speakers = append(speakers, speakerOf(s, m.Part.Name, m.Silences, numbers))
 	}
 	silent := 0
 	for _, g := range matrixGroups(s, speakers, numbers) {
@@ -101,21 +104,39 @@ func (p *page) matrices(s *analysis.System) {
 		p.sentence()
 		p.line()
 	}
-	for _, mark := range [][2]string{
-		{markSilences, "the source of the row silences the one of the column, or turns it down"},
-		{markFails, "it is to silence it, and does not: priority-wired and mute-link say why"},
-		{markUntold, "the design does not say enough"},
-		{markGoesOn, "the other one goes on, as its priority says"},
-	} {
-		p.say(mark[1])
-		p.row(mark[0])
-	}
-	p.line()
+	p.legend(speakers)
 	for _, m := range s.MuteLinks() {
 		p.sequence(m)
 	}
 	p.say("This follows from what the design says. Try every source against every other on site.")
 	p.sentence()
+}
+
+// legend explains the marks; those that are rare only where they stand.
+func (p *page) legend(speakers []speaker) {
+	used := map[string]bool{markSilences: true, markFails: true, markUntold: true, markGoesOn: true}
+	for _, sp := range speakers {
+		for _, lines := range sp.does {
+			for _, mark := range lines {
+				used[mark] = true
+			}
+		}
+	}
+	for _, mark := range [][2]string{
+		{markSilences, "the source of the row silences the one of the column"},
+		{markTurns, "it turns it down without switching it off: priority-wired and mute-link say whether that is enough"},
+		{markFails, "it is to silence it, and does not: priority-wired and mute-link say why"},
+		{markUntold, "the design does not say enough"},
+		{markGoesOn, "the other one goes on, as its priority says"},
+		{markWrongly, "it silences one that stands above it, which is wrong: priority-wired says how"},
+		{markInTurn, "it silences one above it that silences it in turn: the unit decides who is heard"},
+	} {
+		if used[mark[0]] {
+			p.say(mark[1])
+			p.row(mark[0])
+		}
+	}
+	p.line()
 }
 
 // sequence writes what happens when an alarm comes.
@@ -136,26 +157,41 @@ func (p *page) sequence(m *analysis.MuteLink) {
 }
 
 // speakerOf works out the marks of one row.
-func speakerOf(name string, all []analysis.Silencing, numbers map[*analysis.Source]int) speaker {
+func speakerOf(s *analysis.System, name string, all []analysis.Silencing, numbers map[*analysis.Source]int) speaker {
 	sp := speaker{name: name, does: make([]map[*analysis.Line]string, len(numbers))}
 	for _, c := range all {
+		wrongly, inTurn := s.Wrongly(&c)
 		marks := make(map[*analysis.Line]string, len(c.Lines))
 		for _, l := range c.Lines {
-			mark := markSilences
+			mark := markGoesOn
 			if slices.Contains(c.Still, l) {
-				mark = markGoesOn
 				switch {
 				case c.State == analysis.Unsure && c.Rank != analysis.After && c.Rank != analysis.Equal || c.Rank == analysis.Unranked:
 					mark = markUntold
 				case c.Rank == analysis.Before:
 					mark = markFails
 				}
+			} else {
+				mark = silencingMark(s, &c, l, wrongly, inTurn)
 			}
 			marks[l] = mark
 		}
 		sp.does[numbers[c.Of]] = marks
 	}
 	return sp
+}
+
+// silencingMark is the mark for a line on which a source silences another one.
+func silencingMark(s *analysis.System, c *analysis.Silencing, l *analysis.Line, wrongly, inTurn bool) string {
+	switch {
+	case wrongly:
+		return markWrongly
+	case inTurn:
+		return markInTurn
+	case s.TurnsDown(c, l):
+		return markTurns
+	}
+	return markSilences
 }
 
 // matrixGroup is lines on which everything is the same.
@@ -264,9 +300,9 @@ func (p *page) cell(style Style, text string, columns int) {
 
 func styleOfMark(mark string) Style {
 	switch mark {
-	case markFails:
+	case markFails, markWrongly:
 		return Error
-	case markUntold:
+	case markUntold, markInTurn:
 		return Warning
 	case markSilences:
 		return Pass

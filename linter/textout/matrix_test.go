@@ -101,6 +101,76 @@ mute_link "Fire panel" {
 }
 `
 
+// bar has marks that are rare: music that silences the desk on one line only, two
+// desks that silence each other, and one that turns the music down.
+const bar = `system "Bar" {}
+amplifier "Rack" {
+  input "Desk" {
+    takes      = "microphone"
+    triggers   = ["signal"]
+    mutes      = ["Door", "Jukebox"]
+    mute_depth = "20 dB"
+  }
+  input "Door" {
+    takes    = "microphone"
+    triggers = ["signal"]
+    mutes    = ["Desk", "Jukebox"]
+  }
+  input "Jukebox" {
+    takes    = "line"
+    triggers = ["signal"]
+    mutes    = ["Desk"]
+  }
+}
+amplifier "Yard amp" {
+  input "Desk" {
+    takes    = "microphone"
+    triggers = ["signal"]
+    mutes    = ["Jukebox"]
+  }
+  input "Jukebox" {
+    takes    = "line"
+    triggers = []
+  }
+}
+line "Bar" {
+  amplifier = "Rack"
+  output    = "100 V"
+  loudspeaker "B" { tap = "6 W" }
+}
+line "Yard" {
+  amplifier = "Yard amp"
+  output    = "100 V"
+  loudspeaker "Y" { tap = "6 W" }
+}
+microphone "Desk" {
+  into     = "Rack"
+  input    = "Desk"
+  trigger  = "signal"
+  priority = 1
+  also {
+    into  = "Yard amp"
+    input = "Desk"
+  }
+}
+microphone "Door" {
+  into     = "Rack"
+  input    = "Door"
+  trigger  = "signal"
+  priority = 2
+}
+music "Jukebox" {
+  into     = "Rack"
+  input    = "Jukebox"
+  trigger  = "signal"
+  priority = 3
+  also {
+    into  = "Yard amp"
+    input = "Jukebox"
+  }
+}
+`
+
 // crowd is a design with more sources than a page has columns.
 func crowd(sources int) string {
 	var b strings.Builder
@@ -129,6 +199,7 @@ func TestMatrices(t *testing.T) {
 	}{
 		{"matrix", resultOf(design("quay.pa.hcl", quay)), Options{}},
 		{"matrix-colours", resultOf(design("quay.pa.hcl", quay)), Options{Colour: true}},
+		{"matrix-above", resultOf(design("bar.pa.hcl", bar)), Options{}},
 		{"matrix-crowd", resultOf(design("crowd.pa.hcl", crowd(12)), design("alone.pa.hcl", "system \"Alone\" {}\n"), broken), Options{Width: 50}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
