@@ -22,39 +22,43 @@ amplifier_model "house/mixer-240" {
     impedance = "600 ohm"
   }
   input "Mic 1" {
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["DIN 5", "XLR 3"]
-    triggers    = ["contact"]
-    needs_cores = 5 # the contact comes through the 5-pin plug only
-    mutes       = ["Mic 2", "Aux 1", "Aux 2"]
-    mute_depth  = "full"
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["DIN 5", "XLR 3"]
+    triggers      = ["contact"]
+    needs_cores   = 5 # the contact comes through the 5-pin plug only
+    mutes         = ["Mic 2", "Aux 1", "Aux 2"]
+    mute_depth    = "full"
+    opens_outputs = true
   }
   input "Mic 2" {
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["XLR 3"]
-    triggers    = []
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["XLR 3"]
+    triggers      = []
+    opens_outputs = false
   }
   input "Aux 1" {
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA pair"]
-    triggers    = []
-    stereo      = "summed inside"
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA pair"]
+    triggers      = []
+    opens_outputs = false
+    stereo        = "summed inside"
   }
   input "Aux 2" {
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA"]
-    triggers    = ["signal"]
-    mutes       = ["Aux 1"]
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA"]
+    triggers      = ["signal"]
+    mutes         = ["Aux 1"]
+    opens_outputs = true
   }
 }
 

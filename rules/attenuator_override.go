@@ -138,7 +138,7 @@ func attenuatorSilences(r *check.Report, a *analysis.Attenuator, on []analysis.A
 		message = fmt.Sprintf("%s can turn %s down by %s, and nothing lifts it.", attenuatorName(a), sourceNames(on), down.DB.Value)
 	}
 	lowest := a.Part.Lowest.Span
-	answer := r.Fail(severity, message).At(attenuatorAt(a, lowest, a.Part.Override.Span, a.Part.Model.Span)).
+	answer := r.Fail(severity, message).At(attenuatorAt(a, lowest, a.Part.Setting.Span, a.Part.Override.Span, a.Part.Model.Span)).
 		AtMost("at most "+most.String()+" down", most.Value, "dB", most).
 		See(readable(lowest), "its lowest setting").See(readable(a.Part.Override.Span), "nothing lifts it")
 	if !down.Off {

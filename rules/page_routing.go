@@ -20,9 +20,9 @@ var PageRouting = &check.Check{
 		"Both show on paper, and neither can be put right with the equipment that was ordered.",
 	How: "Follows the source through inputs, sends and outputs to the lines it names (lines). Where it is to page some without the others (selectable), looks for the units on the way that " +
 		"can part them: those that route any input to any output, or whose outputs are switched. A desk with keys chooses in the unit it is plugged into, and nowhere behind it; " +
-		"without keys somebody sets switches. Then compares how many destinations the desk can choose with how many there are. Of one that names a single line, asks whether another line always gets its pages too. Units whose signal comes back to them are found on the way.",
+		"without keys somebody sets switches. Then compares how many destinations the desk can choose with how many there are. Of a source that names its lines, asks whether another line hears it too, whether what stands on them is set to off and nothing lifts it (attenuators), and, of announcements, whether outputs on the way that somebody can switch off open for them (opens_outputs); the keys of a desk open what they choose. Units whose signal comes back to them are found on the way.",
 	Basis: "common practice, no published source",
-	Blind: "What a unit can do is taken from its routing and its switched outputs. Who may page where, what happens when two page at once, and whether a page opens a zone that is switched off " +
+	Blind: "What a unit can do is taken from its routing and its switched outputs. Who may page where, and what happens when two page at once, " +
 		"are matters of the unit's settings. Whether a signal comes back stays open where a unit's routing is not stated. Spaces that share a line cannot be told apart by any desk, which is no promise broken.",
 	Severity: check.Error,
 	Cautions: []string{"Page every line on its own before handover, and all of them together."},
@@ -97,8 +97,14 @@ func pageRouting(r *check.Report, src *analysis.Source) {
 		return
 	}
 	unreachedLines(r, src)
+	sel := r.System().Selecting(src)
 	if part.Selectable.V {
-		selectableLines(r, src)
+		selectableLines(r, src, sel)
+	}
+	alongLines(r, src, sel)
+	if part.Announces() {
+		turnedOff(r, src)
+		switchedOff(r, src, sel)
 	}
 	if len(src.Unreached) == 0 && !part.Selectable.V {
 		r.Pass(fmt.Sprintf("%s reaches %s.", part.Name, listedLines(src.Lines))).Key("reach").At(inside(&part.Part, part.Lines.Span))
@@ -141,16 +147,16 @@ func pluggedInputs(src *analysis.Source) string {
 }
 
 // selectableLines answers for a source that is to page some lines without others.
-func selectableLines(r *check.Report, src *analysis.Source) {
+func selectableLines(r *check.Report, src *analysis.Source, sel *analysis.Selecting) {
 	place := inside(&src.Part.Part, src.Part.Selectable.Span)
 	name := src.Part.Name
-	sel := r.System().Selecting(src)
 	switch {
 	case len(src.Lines) < 2 && len(sel.Along) > 0:
 		r.Fail(check.Error, fmt.Sprintf("%s is to page %s without the others, and nothing on the way parts %s from it.", name, listedLines(src.Lines), listedLines(sel.Along))).Key("choice").At(place).
 			See(sel.Along[0].Part.Header, "gets every page too").
 			Remedy(check.Advice, "Choose a unit with a switched output for each line, or one that sends any input to any output.").
-			Remedy(check.Computed, "Let it page whatever it reaches.", check.Write(&src.Part.Part, src.Part.Selectable.Span, "selectable", "false"))
+			Remedy(check.Computed, fmt.Sprintf("Let it page %s too, all of them together.", listedLines(sel.Along)),
+				check.Write(&src.Part.Part, src.Part.Selectable.Span, "selectable", "false"), nameToo(src, sel.Along))
 		return
 	case len(src.Lines) < 2 && len(sel.AlongMissing) > 0:
 		r.Open(fmt.Sprintf("Whether %s can page %s without the others cannot be told.", name, listedLines(src.Lines)), sel.AlongMissing...).Key("choice").At(place)
@@ -175,10 +181,163 @@ func selectableLines(r *check.Report, src *analysis.Source) {
 			Remedy(check.Advice, "Give each an output of its own where they are to be paged one by one.")
 		return
 	}
+	switch {
+	case len(sel.Always) > 0:
+		r.Fail(check.Note, fmt.Sprintf("Whatever %s pages, %s %s it too: nothing on the way there can be closed.", name, listedLines(sel.Always), verb(len(sel.Always), "hears", "hear"))).Key("choice").At(place).
+			See(sel.Always[0].Part.Header, "hears it too").
+			Remedy(check.Advice, "Give it a switched output too where it is to be left out.")
+		return
+	case len(sel.AlwaysMissing) > 0:
+		r.Open(fmt.Sprintf("Whether %s can page each of its lines without the others cannot be told.", name), sel.AlwaysMissing...).Key("choice").At(place)
+		return
+	}
 	a := r.Pass(fmt.Sprintf("%s can page each of %s by itself.", name, listedLines(src.Lines))).Key("choice").At(place)
 	if !sel.Keys {
 		a.Assumed(fmt.Sprintf("somebody sets the outputs of %s by hand for each page: %s has no keys for lines", unitNames(sel.At), name))
 	}
+}
+
+// nameToo is the edit that names more lines of a source.
+func nameToo(src *analysis.Source, more []*analysis.Line) check.Edit {
+	var names []string
+	for _, n := range src.Part.Lines.Names {
+		names = append(names, quoted(n.V))
+	}
+	for _, l := range more {
+		names = append(names, quoted(l.Part.Name))
+	}
+	return check.Write(&src.Part.Part, src.Part.Lines.Span, "lines", "["+strings.Join(names, ", ")+"]")
+}
+
+// alongLines answers for lines that a source does not name and that hear it all the
+// same. Of one that is to page a single line alone, selectableLines tells it.
+func alongLines(r *check.Report, src *analysis.Source, sel *analysis.Selecting) {
+	selects := src.Part.Selectable.V
+	if selects && len(sel.Destinations) < 2 {
+		return
+	}
+	name, place := src.Part.Name, inside(&src.Part.Part, src.Part.Lines.Span)
+	switch {
+	case len(sel.Along) > 0 && selects:
+		r.Fail(check.Warning, fmt.Sprintf("%s is to page %s, and %s %s pages that are not meant for it: nothing parts it from them.", name, listedLines(src.Lines), listedLines(sel.Along), verb(len(sel.Along), "hears", "hear"))).
+			Key("along").At(place).See(sel.Along[0].Part.Header, "hears pages for others").
+			Remedy(check.Advice, "Give each an output of its own where they are to be paged one by one, or name it among the lines.")
+	case len(sel.Along) > 0:
+		r.Fail(check.Note, fmt.Sprintf("%s is meant for %s, and %s %s it too: nothing parts %s from them.", name, listedLines(src.Lines), listedLines(sel.Along), verb(len(sel.Along), "hears", "hear"), verb(len(sel.Along), "it", "them"))).
+			Key("along").At(place).See(sel.Along[0].Part.Header, "hears it too").
+			Remedy(check.Computed, fmt.Sprintf("Name %s too if it may be heard there.", listedLines(sel.Along)), nameToo(src, sel.Along)).
+			Remedy(check.Advice, "Choose a unit that can keep it off that output.")
+	case len(sel.AlongMissing) > 0:
+		r.Open(fmt.Sprintf("Whether %s is kept off the lines that it does not name cannot be told.", name), sel.AlongMissing...).Key("along").At(place)
+	}
+}
+
+// turnedOff answers for lines whose loudspeakers stand behind attenuators that are
+// set to off.
+func turnedOff(r *check.Report, src *analysis.Source) {
+	for _, l := range src.Lines {
+		off, by, unsaid := l.TurnedOff()
+		name, place := src.Part.Name, inside(&src.Part.Part, src.Part.Lines.Span)
+		if off > 0 {
+			severity, what := check.Warning, fmt.Sprintf("%d of its %d loudspeakers stand", off, l.Loudspeakers)
+			if off == 1 {
+				what = fmt.Sprintf("one of its %d loudspeakers stands", l.Loudspeakers)
+			}
+			if off >= l.Loudspeakers {
+				severity, what = check.Error, "all of its loudspeakers stand"
+				if off == 1 {
+					what = "its loudspeaker stands"
+				}
+			}
+			a := r.Fail(severity, fmt.Sprintf("%s is meant for %s, and %s behind %s, set to off, with nothing that lifts it.", name, l.Part.Name, what, blockNames(by))).
+				Key("turned off on " + l.Part.Name).At(place)
+			for _, one := range by {
+				a.See(one.Part.Setting.Span, "set to off").See(readable(one.Part.Override.Span), "nothing lifts it")
+			}
+			a.Remedy(check.Advice, "Fit an attenuator that is lifted for announcements, or turn it up and take its knob off.")
+			continue
+		}
+		var missing []analysis.Missing
+		for _, one := range unsaid {
+			missing = append(missing, one.Missing("what lifts the attenuator for announcements", `override = "24 V relay"`))
+		}
+		if len(missing) > 0 {
+			r.Open(fmt.Sprintf("Whether %s is heard on %s, behind %s set to off, cannot be told.", name, l.Part.Name, blockNames(unsaid)), missing...).Key("turned off on " + l.Part.Name).At(place)
+		}
+	}
+}
+
+// switchedOff answers for outputs on the way that somebody can switch off. Where
+// somebody sets outputs by hand for each page, they are set to on.
+func switchedOff(r *check.Report, src *analysis.Source, sel *analysis.Selecting) {
+	if src.Part.Selectable.V && !sel.Keys {
+		return
+	}
+	var left, can []*analysis.SwitchedOff
+	var missing []analysis.Missing
+	for _, o := range r.System().SwitchedOff(src, sel.Keys) {
+		switch {
+		case o.Unsaid && o.Into.Part == nil:
+			for _, f := range o.Into.Feeds {
+				missing = analysis.MergeMissing(missing, []analysis.Missing{f.MissingInput()})
+			}
+			for _, k := range o.Into.Links {
+				missing = analysis.MergeMissing(missing, []analysis.Missing{k.MissingInput()})
+			}
+		case o.Unsaid:
+			missing = analysis.MergeMissing(missing, []analysis.Missing{o.Into.Missing("whether an announcement is heard on switched outputs that are off", "opens_outputs = true")})
+		case o.Left:
+			left = append(left, o)
+		default:
+			can = append(can, o)
+		}
+	}
+	name, place := src.Part.Name, inside(&src.Part.Part, src.Part.Lines.Span)
+	if len(left) > 0 {
+		a := r.Fail(check.Error, fmt.Sprintf("%s is meant for %s, and is not heard there: %s switched off, and %s does not open %s.", name, listedLines(behind(left)), zones(left), left[0].Into.Name(), verb(len(left), "it", "them"))).
+			Key("left off").At(place)
+		for _, o := range left {
+			a.See(o.Output.Setting.Span, "left switched off")
+		}
+		a.See(readable(left[0].Into.Part.OpensOutputs.Span), "does not open outputs").
+			Remedy(check.Advice, fmt.Sprintf("Leave %s switched on, or bring %s in by an input that opens outputs.", verb(len(left), "it", "them"), name))
+	}
+	if len(can) > 0 {
+		severity := check.Note
+		switch {
+		case r.System().Design.System.Emergency():
+			severity = check.Error
+		case src.Part.Priority.Set():
+			severity = check.Warning
+		}
+		a := r.Fail(severity, fmt.Sprintf("%s is meant for %s, and is not heard there while somebody has switched %s off: %s does not open %s.", name, listedLines(behind(can)), outputNames(can), can[0].Into.Name(), verb(len(can), "it", "them"))).
+			Key("can be off").At(place)
+		a.See(readable(can[0].Into.Part.OpensOutputs.Span), "does not open outputs").
+			Remedy(check.Advice, fmt.Sprintf("Bring %s in by an input that opens outputs which are off, or keep people from the switches.", name))
+	}
+	if len(missing) > 0 {
+		r.Open(fmt.Sprintf("Whether %s is heard on outputs that somebody has switched off cannot be told.", name), missing...).Key("off").At(place)
+	}
+}
+
+func behind(all []*analysis.SwitchedOff) []*analysis.Line {
+	var lines []*analysis.Line
+	for _, o := range all {
+		lines = append(lines, o.Lines...)
+	}
+	return lines
+}
+
+func outputNames(all []*analysis.SwitchedOff) string {
+	names := make([]string, len(all))
+	for n, o := range all {
+		names[n] = o.Output.Name
+	}
+	return listed(names) + " of " + all[0].Unit.Part.Name
+}
+
+func zones(all []*analysis.SwitchedOff) string {
+	return outputNames(all) + " " + verb(len(all), "is", "are")
 }
 
 func unitNames(units []*analysis.Unit) string {

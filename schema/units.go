@@ -70,6 +70,7 @@ type Output struct {
 	HighestLoad     Value[quantity.Power]
 	RatedInto       Value[quantity.Resistance]
 	Switched        Value[bool]
+	Setting         Value[string] // "on", "off"
 	NeverWith       List[string]
 	WiringClass     Value[string]
 	Level           Value[quantity.Level]
@@ -101,6 +102,7 @@ type Input struct {
 	MutedByOthers Value[bool]
 	Stereo        Value[string]
 	Phantom       Value[string]
+	OpensOutputs  Value[bool]
 	Selects       Value[string]
 	Setting       Value[string]
 	Trim          Value[quantity.Gain]

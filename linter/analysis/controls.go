@@ -56,6 +56,10 @@ func (a *Attenuator) Down() Down {
 		lowest := one.Part.Lowest
 		lifted, stated := one.Lifted()
 		switch {
+		case one == a && !lowest.Set() && one.Part.Setting.V.Off:
+			d.Off = true // it goes as far as it is set
+			d.DB.From = []schema.Place{{Span: one.Part.Setting.Span, Note: "how it is set"}}
+			return d
 		case one == a && !lowest.Set():
 			d.DB.Missing = []Missing{a.Missing("how far the attenuator can be turned down", `lowest = "-20 dB"`)}
 			return d

@@ -18,6 +18,11 @@ type Selecting struct {
 	// Later are the destinations that there would be if the keys reached the
 	// units behind the first one too.
 	Later [][]*Line
+	// Always are lines of its own that hear what it sends to another destination
+	// too, such as on an output that is not switched beside some that are.
+	Always []*Line
+	// AlwaysMissing is what the design does not say of lines that may do so.
+	AlwaysMissing []Missing
 	// Along are lines it reaches besides its own and that nothing parts from one
 	// of them, be it keys, switches or a matrix.
 	Along []*Line
@@ -34,6 +39,7 @@ type Selecting struct {
 type parting struct {
 	unit   *Unit
 	output *schema.Output
+	into   *Input
 	first  bool // of the unit the source is plugged into
 	sure   bool
 }
@@ -64,49 +70,140 @@ func (s *System) Selecting(src *Source) *Selecting {
 		}
 	}
 	alongside(src, sel, ways)
+	if len(sel.Destinations) > 1 {
+		sel.Always, sel.AlwaysMissing = heardToo(src.Lines, src.Lines, ways, func(p parting) bool { return counts(p, false, true) })
+	}
 	if len(perhaps) == len(sel.Destinations) {
 		return sel
 	}
 	for _, l := range src.Lines {
 		for _, p := range ways[l] {
 			if counts(p, false, true) && !p.sure {
-				sel.Missing = MergeMissing(sel.Missing, []Missing{missing("routing", p.unit.Part.Kind, &p.unit.Part.Part, `routing = "one programme, lines switched"`)})
+				sel.Missing = MergeMissing(sel.Missing, []Missing{p.unit.routingMissing()})
 			}
 		}
 	}
 	return sel
 }
 
-// alongside finds the lines that get what a source sends to its own.
+// alongside finds the lines that hear what a source sends to its own.
 func alongside(src *Source, sel *Selecting, ways map[*Line][]parting) {
-	if len(src.Besides) == 0 {
-		return
+	sel.Along, sel.AlongMissing = heardToo(src.Besides, src.Lines, ways, func(parting) bool { return true })
+}
+
+// heardToo finds those of some lines that surely hear what is sent to others, and
+// what the design does not say of those that may. Of the outputs on the way only
+// those that count keep a line apart.
+func heardToo(some, others []*Line, ways map[*Line][]parting, counts func(parting) bool) (all []*Line, unsaid []Missing) {
+	if len(some) == 0 {
+		return nil, nil
 	}
-	shares := func(perhaps bool) []*Line {
-		var all []*Line
-		for _, group := range together(slices.Concat(src.Lines, src.Besides), ways, func(p parting) bool { return p.sure || perhaps }) {
-			if !slices.Contains(src.Lines, group[0]) {
-				continue // none of its own: they would come first
-			}
-			for _, l := range group {
-				if slices.Contains(src.Besides, l) {
-					all = append(all, l)
+	every := func(parting) bool { return true }
+	to := together(others, ways, every)
+	for _, group := range together(some, ways, every) {
+		hears := func(perhaps bool) bool {
+			return slices.ContainsFunc(to, func(other []*Line) bool {
+				return other[0] != group[0] && heardWith(ways[group[0]], ways[other[0]], func(p parting) bool { return counts(p) && (p.sure || perhaps) })
+			})
+		}
+		switch {
+		case hears(true):
+			all = append(all, group...)
+		case hears(false):
+			for _, p := range ways[group[0]] {
+				if !p.sure && counts(p) {
+					unsaid = MergeMissing(unsaid, []Missing{p.unit.routingMissing()})
 				}
 			}
 		}
-		return all
 	}
-	sel.Along = shares(true)
-	if len(shares(false)) == len(sel.Along) {
-		return
-	}
-	for _, l := range slices.Concat(src.Lines, src.Besides) {
-		for _, p := range ways[l] {
-			if !p.sure {
-				sel.AlongMissing = MergeMissing(sel.AlongMissing, []Missing{missing("routing", p.unit.Part.Kind, &p.unit.Part.Part, `routing = "one programme, lines switched"`)})
-			}
+	return all, unsaid
+}
+
+// heardWith tells that one line hears what is sent to another: each output that
+// counts on its way is on the way of the other too, and so lets it through.
+func heardWith(line, other []parting, counts func(parting) bool) bool {
+	for _, p := range line {
+		if counts(p) && !slices.ContainsFunc(other, func(o parting) bool { return o.output == p.output }) {
+			return false
 		}
 	}
+	return true
+}
+
+func (u *Unit) routingMissing() Missing {
+	return missing("routing", u.Part.Kind, &u.Part.Part, `routing = "one programme, lines switched"`)
+}
+
+// SwitchedOff is an output that can be switched off while a source is to be heard
+// behind it, and that does not open for it as far as is said.
+type SwitchedOff struct {
+	Unit   *Unit
+	Output *schema.Output
+	// Into is the input by which the source comes to the unit.
+	Into *Input
+	// Left tells that it is left switched off.
+	Left bool
+	// Unsaid tells that the design does not say whether the input opens it.
+	Unsaid bool
+	Lines  []*Line
+}
+
+// SwitchedOff gives the outputs on the way of a source to its lines that can be
+// switched off and that neither the keys of a desk nor its input opens.
+func (s *System) SwitchedOff(src *Source, keys bool) []*SwitchedOff {
+	var all []*SwitchedOff
+	ways := s.partings(src)
+	for _, l := range src.Lines {
+		for _, p := range ways[l] {
+			if !p.sure || keys && p.first || p.unit.Part.Routing.V != "one programme, lines switched" && !p.output.Switched.V {
+				continue
+			}
+			opens := schema.Value[bool]{}
+			if p.into.Part != nil {
+				opens = p.into.Part.OpensOutputs
+			}
+			if opens.V {
+				continue
+			}
+			n := slices.IndexFunc(all, func(o *SwitchedOff) bool { return o.Output == p.output })
+			if n < 0 {
+				n = len(all)
+				all = append(all, &SwitchedOff{Unit: p.unit, Output: p.output, Into: p.into, Left: p.output.Setting.V == "off", Unsaid: !opens.Set()})
+			}
+			all[n].Lines = append(all[n].Lines, l)
+		}
+	}
+	return all
+}
+
+// TurnedOff is how many loudspeakers of a line stand behind attenuators that are set
+// to off and that nothing lifts; unsaid are those of which it is not said whether
+// something does.
+func (l *Line) TurnedOff() (off int, by, unsaid []*Attenuator) {
+	for _, run := range l.Runs {
+		var first, doubtful *Attenuator
+		for _, a := range run.Behind {
+			lifted, stated := a.Lifted()
+			switch {
+			case !a.Part.Setting.V.Off || lifted:
+			case stated:
+				first = a
+			default:
+				doubtful = a
+			}
+		}
+		switch {
+		case first != nil:
+			off += run.Count
+			if !slices.Contains(by, first) {
+				by = append(by, first)
+			}
+		case doubtful != nil && !slices.Contains(unsaid, doubtful):
+			unsaid = append(unsaid, doubtful)
+		}
+	}
+	return off, by, unsaid
 }
 
 // partings gives, for every line a source reaches, the outputs on its way at
@@ -135,7 +232,7 @@ func (s *System) partings(src *Source) map[*Line][]parting {
 			if !parts && stated {
 				return v.way
 			}
-			return append(slices.Clone(v.way), parting{u, o, v.first, stated})
+			return append(slices.Clone(v.way), parting{u, o, v.at, v.first, stated})
 		}
 		for _, n := range v.at.exits.lines {
 			if l := s.Lines[n]; ways[l] == nil {

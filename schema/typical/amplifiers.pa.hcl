@@ -220,36 +220,39 @@ amplifier_model "typical/mixer-amp-120-4zone" {
     impedance = "600 ohm"
   }
   input "Mic 1" {
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["DIN 5", "XLR 3"]
-    triggers    = ["contact"]
-    needs_cores = 5 # the contact comes through the 5-pin connector only
-    mutes       = ["Mic 2", "Mic 3", "Aux 1", "Aux 2"]
-    mute_depth  = "full"
-    phantom     = "none"
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["DIN 5", "XLR 3"]
+    triggers      = ["contact"]
+    needs_cores   = 5 # the contact comes through the 5-pin connector only
+    mutes         = ["Mic 2", "Mic 3", "Aux 1", "Aux 2"]
+    mute_depth    = "full"
+    opens_outputs = true
+    phantom       = "none"
   }
   input "Mic" {
-    quantity    = 2
-    first       = 2
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["XLR 3"]
-    triggers    = []
-    phantom     = "none"
+    quantity      = 2
+    first         = 2
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["XLR 3"]
+    triggers      = []
+    opens_outputs = false
+    phantom       = "none"
   }
   input "Aux" {
-    quantity    = 2
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA pair"]
-    triggers    = []
-    stereo      = "summed inside"
+    quantity      = 2
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA pair"]
+    triggers      = []
+    opens_outputs = false
+    stereo        = "summed inside"
   }
 }
 
@@ -278,36 +281,39 @@ amplifier_model "typical/mixer-amp-240-4zone" {
     impedance = "600 ohm"
   }
   input "Mic 1" {
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["DIN 5", "XLR 3"]
-    triggers    = ["contact"]
-    needs_cores = 5 # the contact comes through the 5-pin connector only
-    mutes       = ["Mic 2", "Mic 3", "Aux 1", "Aux 2"]
-    mute_depth  = "full"
-    phantom     = "none"
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["DIN 5", "XLR 3"]
+    triggers      = ["contact"]
+    needs_cores   = 5 # the contact comes through the 5-pin connector only
+    mutes         = ["Mic 2", "Mic 3", "Aux 1", "Aux 2"]
+    mute_depth    = "full"
+    opens_outputs = true
+    phantom       = "none"
   }
   input "Mic" {
-    quantity    = 2
-    first       = 2
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["XLR 3"]
-    triggers    = []
-    phantom     = "none"
+    quantity      = 2
+    first         = 2
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["XLR 3"]
+    triggers      = []
+    opens_outputs = false
+    phantom       = "none"
   }
   input "Aux" {
-    quantity    = 2
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA pair"]
-    triggers    = []
-    stereo      = "summed inside"
+    quantity      = 2
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA pair"]
+    triggers      = []
+    opens_outputs = false
+    stereo        = "summed inside"
   }
   input "Fire mute" {
     takes      = "contact"
@@ -342,57 +348,62 @@ amplifier_model "typical/mixer-amp-360-6zone" {
     impedance = "600 ohm"
   }
   input "Mic 1" {
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["DIN 5", "XLR 3"]
-    triggers    = ["contact"]
-    needs_cores = 5 # the contact comes through the 5-pin connector only
-    mutes       = ["Telephone", "Alert", "Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2"]
-    mute_depth  = "full"
-    phantom     = "48 V"
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["DIN 5", "XLR 3"]
+    triggers      = ["contact"]
+    needs_cores   = 5 # the contact comes through the 5-pin connector only
+    mutes         = ["Telephone", "Alert", "Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2"]
+    mute_depth    = "full"
+    opens_outputs = true
+    phantom       = "48 V"
   }
   input "Telephone" {
-    takes       = "telephone"
-    sensitivity = "-10 dBV"
-    impedance   = "600 ohm"
-    balanced    = true
-    isolated    = true
-    connectors  = ["screw terminals"]
-    triggers    = ["signal"]
-    mutes       = ["Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2"]
-    mute_depth  = "full"
+    takes         = "telephone"
+    sensitivity   = "-10 dBV"
+    impedance     = "600 ohm"
+    balanced      = true
+    isolated      = true
+    connectors    = ["screw terminals"]
+    triggers      = ["signal"]
+    mutes         = ["Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2"]
+    mute_depth    = "full"
+    opens_outputs = true
   }
   input "Alert" { # for a message store or bell: its own signal silences the rest
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "10 kohm"
-    balanced    = true
-    connectors  = ["screw terminals"]
-    triggers    = ["contact", "signal"]
-    mutes       = ["Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2"]
-    mute_depth  = "full"
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "10 kohm"
+    balanced      = true
+    connectors    = ["screw terminals"]
+    triggers      = ["contact", "signal"]
+    mutes         = ["Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2"]
+    mute_depth    = "full"
+    opens_outputs = true
   }
   input "Mic" {
-    quantity    = 3
-    first       = 2
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["XLR 3"]
-    triggers    = []
-    phantom     = "48 V"
+    quantity      = 3
+    first         = 2
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["XLR 3"]
+    triggers      = []
+    opens_outputs = false
+    phantom       = "48 V"
   }
   input "Aux" {
-    quantity    = 2
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA pair"]
-    triggers    = []
-    stereo      = "summed inside"
+    quantity      = 2
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA pair"]
+    triggers      = []
+    opens_outputs = false
+    stereo        = "summed inside"
   }
   input "Fire mute" {
     takes      = "contact"
@@ -427,46 +438,50 @@ amplifier_model "typical/mixer-amp-480-5zone" {
     impedance = "600 ohm"
   }
   input "Mic 1" {
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["DIN 5", "XLR 3"]
-    triggers    = ["contact"]
-    needs_cores = 5 # the contact comes through the 5-pin connector only
-    mutes       = ["Alert", "Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2", "Aux 3"]
-    mute_depth  = "full"
-    phantom     = "48 V"
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["DIN 5", "XLR 3"]
+    triggers      = ["contact"]
+    needs_cores   = 5 # the contact comes through the 5-pin connector only
+    mutes         = ["Alert", "Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2", "Aux 3"]
+    mute_depth    = "full"
+    opens_outputs = true
+    phantom       = "48 V"
   }
   input "Alert" { # for a message store or bell: its own signal silences the rest
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "10 kohm"
-    balanced    = true
-    connectors  = ["screw terminals"]
-    triggers    = ["contact", "signal"]
-    mutes       = ["Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2", "Aux 3"]
-    mute_depth  = "full"
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "10 kohm"
+    balanced      = true
+    connectors    = ["screw terminals"]
+    triggers      = ["contact", "signal"]
+    mutes         = ["Mic 2", "Mic 3", "Mic 4", "Aux 1", "Aux 2", "Aux 3"]
+    mute_depth    = "full"
+    opens_outputs = true
   }
   input "Mic" {
-    quantity    = 3
-    first       = 2
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["XLR 3"]
-    triggers    = []
-    phantom     = "48 V"
+    quantity      = 3
+    first         = 2
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["XLR 3"]
+    triggers      = []
+    opens_outputs = false
+    phantom       = "48 V"
   }
   input "Aux" {
-    quantity    = 3
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA pair"]
-    triggers    = []
-    stereo      = "summed inside"
+    quantity      = 3
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA pair"]
+    triggers      = []
+    opens_outputs = false
+    stereo        = "summed inside"
   }
   input "Fire mute" {
     takes      = "contact"

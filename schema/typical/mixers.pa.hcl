@@ -67,34 +67,37 @@ mixer_model "typical/pre-mixer-8-4zone" {
     mute_depth = "full"
   }
   input "Telephone" {
-    takes       = "telephone"
-    sensitivity = "-10 dBV"
-    impedance   = "600 ohm"
-    balanced    = true
-    isolated    = true
-    connectors  = ["screw terminals"]
-    triggers    = ["signal"]
-    mutes       = ["Mic 1", "Mic 2", "Mic 3", "Aux 1", "Aux 2", "Aux 3"]
-    mute_depth  = "full"
+    takes         = "telephone"
+    sensitivity   = "-10 dBV"
+    impedance     = "600 ohm"
+    balanced      = true
+    isolated      = true
+    connectors    = ["screw terminals"]
+    triggers      = ["signal"]
+    mutes         = ["Mic 1", "Mic 2", "Mic 3", "Aux 1", "Aux 2", "Aux 3"]
+    mute_depth    = "full"
+    opens_outputs = true
   }
   input "Mic" {
-    quantity    = 3
-    takes       = "microphone"
-    sensitivity = "-60 dBV"
-    impedance   = "2 kohm"
-    balanced    = true
-    connectors  = ["XLR 3"]
-    triggers    = []
-    phantom     = "48 V"
+    quantity      = 3
+    takes         = "microphone"
+    sensitivity   = "-60 dBV"
+    impedance     = "2 kohm"
+    balanced      = true
+    connectors    = ["XLR 3"]
+    triggers      = []
+    opens_outputs = false
+    phantom       = "48 V"
   }
   input "Aux" {
-    quantity    = 3
-    takes       = "line"
-    sensitivity = "-16 dBV"
-    impedance   = "22 kohm"
-    connectors  = ["RCA pair"]
-    triggers    = []
-    stereo      = "summed inside"
+    quantity      = 3
+    takes         = "line"
+    sensitivity   = "-16 dBV"
+    impedance     = "22 kohm"
+    connectors    = ["RCA pair"]
+    triggers      = []
+    opens_outputs = false
+    stereo        = "summed inside"
   }
 }
 

@@ -57,7 +57,7 @@ microphone "Clerk" {
   into       = "Rack"
   input      = "Mic"
   lines      = ["Office"]
-  selectable = true # expect fail error: Clerk is to page Office without the others, and nothing on the way parts Store from it. && a switched output for each line && Let it page whatever it reaches
+  selectable = true # expect fail error: Clerk is to page Office without the others, and nothing on the way parts Store from it. && a switched output for each line && Let it page Store too
 }
 microphone "Barman" {
   into       = "Zones"
