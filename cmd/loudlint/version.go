@@ -8,6 +8,7 @@ import (
 	"os"
 	"runtime/debug"
 	"strings"
+	"sync"
 
 	"loudlint/cmd/loudlint/internal/cli"
 )
@@ -19,7 +20,7 @@ func versionCommand(p *Process) *cli.Command {
 		About:   []string{"Says what the Go toolchain wrote into the program when it was built: the version, or else the revision. Where it wrote neither, the digest of the program tells one build from another."},
 		Run: func([]string) int {
 			return p.say(p.Out, func(w io.Writer) error {
-				_, err := io.WriteString(w, versionOf(readBuild(), programDigest))
+				_, err := io.WriteString(w, versionOf(readBuild(), sync.OnceValue(programDigest))) // it is said twice
 				return err
 			})
 		},

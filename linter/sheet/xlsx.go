@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/xuri/excelize/v2"
@@ -232,7 +233,7 @@ func (b *book) text(name string, row, column int, text string, style look) error
 		if utf8.RuneCountInString(text) > excelize.TotalCellChars {
 			return fmt.Errorf("cell %s: a text of more than %d characters fits no spreadsheet", at, excelize.TotalCellChars)
 		}
-		if err := b.f.SetCellStr(name, at, literal.ReplaceAllString(stored(text), "_x005F$0")); err != nil {
+		if err := b.f.SetCellStr(name, at, literal().ReplaceAllString(stored(text), "_x005F$0")); err != nil {
 			return err
 		}
 	}
@@ -241,7 +242,7 @@ func (b *book) text(name string, row, column int, text string, style look) error
 
 // literal is what spreadsheet programs read as the code of a character, and a
 // text may hold as it is: _x000D_ (ISO/IEC 29500-1, ST_Xstring, from memory).
-var literal = regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`)
+var literal = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`) })
 
 // stored makes a text safe to show.
 func stored(text string) string { return textout.Printable(text) }

@@ -5,15 +5,16 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"sync"
 
 	"loudlint/schema/quantity"
 )
 
 // number is a figure without a unit.
-var number = regexp.MustCompile(`^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$`)
+var number = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$`) })
 
 // comma is a figure with a decimal comma.
-var comma = regexp.MustCompile(`^([+-]?\d+),(\d+)`)
+var comma = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^([+-]?\d+),(\d+)`) })
 
 // amount reads a quantity of a column: with the unit that stands in the cell, or
 // else the one of the head. It gives the text as a design writes it; "" where
@@ -43,9 +44,9 @@ func sentence(err error) string {
 // written puts figure and unit together.
 func (r *row) written(text string, col *column, example string) (string, bool) {
 	if r.c.book.DecimalComma {
-		text = comma.ReplaceAllString(text, "$1.$2")
+		text = comma().ReplaceAllString(text, "$1.$2")
 	}
-	if !number.MatchString(text) {
+	if !number().MatchString(text) {
 		return text, true // with a unit of its own, or whatever it is
 	}
 	if col.unit == "" {

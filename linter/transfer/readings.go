@@ -121,7 +121,7 @@ func (c *converter) readingName(line, what string) string {
 // meterFigure is what an impedance meter showed. It alone may have no unit.
 func (r *row) meterFigure() string {
 	text, col := r.at(keyRead)
-	if text == "" || col.unit != "" || !number.MatchString(text) {
+	if text == "" || col.unit != "" || !number().MatchString(text) {
 		return amount(r, keyRead, quantity.Resistances)
 	}
 	return text
