@@ -13,6 +13,7 @@ import (
 	"loudlint/cmd/loudlint/internal/wholefile"
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/linter/jsonout"
 	"loudlint/linter/junit"
 	"loudlint/linter/record"
 	"loudlint/linter/sarif"
@@ -27,6 +28,7 @@ const (
 	formLines = "lines"
 	formSARIF = "sarif"
 	formJUnit = "junit"
+	formJSON  = "json"
 	// formMatrix shows no findings but who silences whom.
 	formMatrix = "matrix"
 )
@@ -34,6 +36,7 @@ const (
 // checking holds the flags of check.
 type checking struct {
 	format string
+	schema bool
 	output string
 	gate   string
 	passes bool
@@ -54,8 +57,10 @@ func checkCommand(p *Process) *cli.Command {
 			"A design is a file that ends in " + schema.Ending + ", or a folder whose files of that ending are read together. Without any, the current folder is the design.",
 		},
 		Flags: slices.Concat([]*cli.Flag{
-			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), JUnit XML, for CI services that show tests (junit), or instead of findings a table of who silences whom on each line (matrix)",
-				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formJUnit, Says: "JUnit XML"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
+			cli.Word(&c.format, "format", "form of the result: a page for people (text, the default), a line for each finding, to search in and for editors (lines), SARIF 2.1.0, for code-scanning services (sarif), JUnit XML, for CI services that show tests (junit), JSON, for programs of your own (json), or instead of findings a table of who silences whom on each line (matrix)",
+				cli.Choice{Word: formText, Says: "a page for people"}, cli.Choice{Word: formLines, Says: "one line per finding"}, cli.Choice{Word: formSARIF, Says: "SARIF 2.1.0"}, cli.Choice{Word: formJUnit, Says: "JUnit XML"}, cli.Choice{Word: formJSON, Says: "JSON"}, cli.Choice{Word: formMatrix, Says: "who silences whom"}),
+			{Name: "json", Doc: "the same as --format json", Set: func(string) error { c.format = formJSON; return nil }},
+			cli.Switch(&c.schema, "schema", "show the JSON Schema of --format json, and judge nothing"),
 			outputFlag(&c.output, "the result", ""),
 			gateFlag(&c.gate, "least severity that makes the exit status 1 (default warning); with never, no finding does"),
 			cli.Text(&c.record, "record", "FILE", "hold the findings against a record that loudlint record wrote: those that are in it are told and do not count"),
@@ -78,6 +83,9 @@ func checkCommand(p *Process) *cli.Command {
 }
 
 func (c *checking) run(arguments []string, p *Process) int {
+	if c.schema {
+		return c.writeSchema(arguments, p)
+	}
 	paths, err := c.designs(arguments)
 	if err == nil {
 		err = refuseOutput(c.output, paths)
@@ -110,6 +118,17 @@ func (c *checking) run(arguments []string, p *Process) int {
 		return p.failed(err)
 	}
 	return run.status
+}
+
+// writeSchema shows what the JSON form looks like.
+func (c *checking) writeSchema(arguments []string, p *Process) int {
+	if len(arguments)+len(c.below) > 0 || c.output != "" {
+		return p.misunderstood(&cli.CallError{Found: "--schema judges no design and writes no file.", Hint: "It shows the schema and nothing else."}, "help check")
+	}
+	return p.say(p.Out, func(w io.Writer) error {
+		_, err := io.WriteString(w, jsonout.Schema)
+		return err
+	})
 }
 
 // checkRun is one call of check. Designs are judged side by side and written one
@@ -161,7 +180,7 @@ func (r *checkRun) write(w io.Writer) error {
 		to.Design(d)
 		// People are told why a design was not judged when the result is written
 		// for machines, or out of sight.
-		if r.output != "" || r.format == formSARIF || r.format == formJUnit {
+		if r.output != "" || slices.Contains([]string{formSARIF, formJUnit, formJSON}, r.format) {
 			r.process.sayProblems(d)
 		}
 	}
@@ -185,6 +204,9 @@ func (r *checkRun) form(w io.Writer) form {
 	case formJUnit:
 		gate, _ := check.ParseSeverity(r.gate) // 0 for never
 		return junit.Begin(w, junit.Options{Name: name, Version: releaseOf(readBuild()), Gate: gate})
+	case formJSON:
+		gate, _ := check.ParseSeverity(r.gate)
+		return jsonout.Begin(w, jsonout.Options{Name: name, Version: releaseOf(readBuild()), Gate: gate, ExitStatus: &r.status})
 	case formLines:
 		return textout.BeginLines(w, o)
 	case formMatrix:

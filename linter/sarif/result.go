@@ -9,6 +9,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/linter/internal/jsonstream"
 	"loudlint/schema/source"
 	"loudlint/schema/wording"
 )
@@ -190,7 +191,7 @@ func changesOf(edits []check.Edit, p *places) []artifactChange {
 func propertiesOf(o *check.Outcome, p *places) resultProperties {
 	r := resultProperties{Subject: o.Subject.String(), Key: o.Key, Identity: o.Identity, Assumed: o.Assumed}
 	for _, e := range o.Evidence {
-		one := evidence{Name: e.Name, Value: e.Value, Number: finite(e.Number), Unit: e.Unit, Sum: e.Sum}
+		one := evidence{Name: e.Name, Value: e.Value, Number: jsonstream.Number(e.Number), Unit: e.Unit, Sum: e.Sum}
 		for _, from := range e.From {
 			if at := p.at(from.Span); at != nil {
 				one.From = append(one.From, place{Note: from.Note, Location: *at})
@@ -199,7 +200,7 @@ func propertiesOf(o *check.Outcome, p *places) resultProperties {
 		r.Evidence = append(r.Evidence, one)
 	}
 	if b := o.Limit; b != nil {
-		r.Limit = &limit{Text: b.Text, Number: finite(b.Number), Unit: b.Unit, Relation: "at least", Basis: b.Basis, Origin: p.at(b.Origin)}
+		r.Limit = &limit{Text: b.Text, Number: jsonstream.Number(b.Number), Unit: b.Unit, Relation: "at least", Basis: b.Basis, Origin: p.at(b.Origin)}
 		if b.AtMost {
 			r.Limit.Relation = "at most"
 		}

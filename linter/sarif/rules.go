@@ -8,6 +8,7 @@ import (
 
 	"loudlint/linter"
 	"loudlint/linter/check"
+	"loudlint/linter/internal/jsonstream"
 	"loudlint/schema/wording"
 )
 
@@ -87,8 +88,8 @@ func parameterOf(p check.Param) parameter {
 		one.Default = p.Default >= 0.5
 		return one
 	}
-	low, high := finite(p.Low), finite(p.High)
-	one.Default, one.Low, one.High = finite(p.Default), &low, &high
+	low, high := jsonstream.Number(p.Low), jsonstream.Number(p.High)
+	one.Default, one.Low, one.High = jsonstream.Number(p.Default), &low, &high
 	return one
 }
 
@@ -124,7 +125,7 @@ func changedParameters(f linter.InForce) map[string]any {
 		case p.Unit == check.Switch:
 			changed[p.Name] = l.On()
 		default:
-			changed[p.Name] = finite(l.Value)
+			changed[p.Name] = jsonstream.Number(l.Value)
 		}
 	}
 	return changed

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"loudlint/linter"
+	"loudlint/linter/internal/jsonstream"
 	"loudlint/schema"
 	"loudlint/schema/source"
 	"loudlint/schema/wording"
@@ -35,33 +36,33 @@ func notificationDescriptors() []reportingDescriptor {
 }
 
 // writeRun writes what belongs to one design, except for the tool.
-func writeRun(out *stream, j *linter.Judged, rules *rules, t Tool) {
+func writeRun(out *jsonstream.Writer, j *linter.Judged, rules *rules, t Tool) {
 	p := newPlaces(j.Name, filesOf(j), t.Folder)
-	out.member("automationDetails", automationDetails{ID: runID(t.Name, p)})
-	out.member("invocations", []invocation{invocationOf(j, rules, p, t)})
-	out.member("language", language)
-	out.member("columnKind", "utf16CodeUnits")
-	out.member("defaultEncoding", "UTF-8")
-	out.member("defaultSourceLanguage", "hcl")
-	out.list("results")
+	out.Member("automationDetails", automationDetails{ID: runID(t.Name, p)})
+	out.Member("invocations", []invocation{invocationOf(j, rules, p, t)})
+	out.Member("language", language)
+	out.Member("columnKind", "utf16CodeUnits")
+	out.Member("defaultEncoding", "UTF-8")
+	out.Member("defaultSourceLanguage", "hcl")
+	out.List("results")
 	for i := range j.Outcomes {
-		out.item()
-		out.value(resultOf(&j.Outcomes[i], j, rules, p))
+		out.Item()
+		out.Value(resultOf(&j.Outcomes[i], j, rules, p))
 	}
 	if j.Before != nil {
 		for i := range j.Before.Gone {
 			if g := &j.Before.Gone[i]; g.Now == 0 { // any other has its result above
-				out.item()
-				out.value(absentOf(g, j, rules, p))
+				out.Item()
+				out.Value(absentOf(g, j, rules, p))
 			}
 		}
 	}
-	out.close("]")
+	out.Close("]")
 	if len(p.used) > 0 {
-		out.member("originalUriBaseIds", p.used)
+		out.Member("originalUriBaseIds", p.used)
 	}
 	if len(p.artifacts) > 0 {
-		out.member("artifacts", p.artifacts)
+		out.Member("artifacts", p.artifacts)
 	}
 }
 

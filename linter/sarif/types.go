@@ -1,9 +1,6 @@
 package sarif
 
-import (
-	"math"
-	"strconv"
-)
+import "loudlint/linter/internal/jsonstream"
 
 // These are the objects of SARIF that are written, with the properties that are
 // written. Their names are the standard's.
@@ -45,13 +42,13 @@ type ruleProperties struct {
 }
 
 type parameter struct {
-	Name        string  `json:"name"`
-	Description string  `json:"description,omitempty"`
-	Unit        string  `json:"unit,omitempty"`
-	Default     any     `json:"default"` // finite or bool
-	Low         *finite `json:"low,omitempty"`
-	High        *finite `json:"high,omitempty"`
-	Basis       string  `json:"basis,omitempty"`
+	Name        string             `json:"name"`
+	Description string             `json:"description,omitempty"`
+	Unit        string             `json:"unit,omitempty"`
+	Default     any                `json:"default"` // jsonstream.Number or bool
+	Low         *jsonstream.Number `json:"low,omitempty"`
+	High        *jsonstream.Number `json:"high,omitempty"`
+	Basis       string             `json:"basis,omitempty"`
 }
 
 // message is a message (3.11) or a multiformatMessageString (3.12).
@@ -198,12 +195,12 @@ type resultProperties struct {
 }
 
 type evidence struct {
-	Name   string  `json:"name"`
-	Value  string  `json:"value"`
-	Number finite  `json:"number,omitzero"`
-	Unit   string  `json:"unit,omitempty"`
-	Sum    string  `json:"sum,omitempty"`
-	From   []place `json:"from,omitempty"`
+	Name   string            `json:"name"`
+	Value  string            `json:"value"`
+	Number jsonstream.Number `json:"number,omitzero"`
+	Unit   string            `json:"unit,omitempty"`
+	Sum    string            `json:"sum,omitempty"`
+	From   []place           `json:"from,omitempty"`
 }
 
 type place struct {
@@ -213,7 +210,7 @@ type place struct {
 
 type limit struct {
 	Text     string            `json:"text"`
-	Number   finite            `json:"number,omitzero"`
+	Number   jsonstream.Number `json:"number,omitzero"`
 	Unit     string            `json:"unit,omitempty"`
 	Relation string            `json:"relation"`
 	Basis    string            `json:"basis,omitempty"`
@@ -230,22 +227,4 @@ type missing struct {
 	Part     string            `json:"part,omitempty"`
 	Write    string            `json:"write,omitempty"`
 	Location *physicalLocation `json:"location,omitempty"`
-}
-
-// finite is a number that JSON can carry. Infinity and not-a-number count as
-// zero for omitzero; zero itself does not.
-type finite float64
-
-// IsZero tells that the number is to be left out.
-func (f finite) IsZero() bool {
-	return math.IsNaN(float64(f)) || math.IsInf(float64(f), 0)
-}
-
-// MarshalJSON rounds to nine significant digits: processors differ in the last
-// ones.
-func (f finite) MarshalJSON() ([]byte, error) {
-	if f.IsZero() {
-		return []byte("null"), nil
-	}
-	return strconv.AppendFloat(nil, float64(f), 'g', 9, 64), nil
 }
