@@ -36,6 +36,9 @@ status=$?
 # For a code-scanning service: every answer with its evidence, a run for each design.
 "$loudlint" check "${flags[@]}" --format sarif --output "$results/loudlint.sarif" || [ $? -eq "$status" ] || status=2
 
+# For a CI that shows outcomes as tests: a suite for each design.
+"$loudlint" check "${flags[@]}" --format junit --output "$results/loudlint.junit.xml" || [ $? -eq "$status" ] || status=2
+
 # A line for each finding, for scripts of your own.
 "$loudlint" check "${flags[@]}" --format lines --output "$results/findings.txt" || [ $? -eq "$status" ] || status=2
 
