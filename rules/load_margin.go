@@ -71,6 +71,10 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 	share := 100 * load / rated
 	evidence := []check.Evidence{check.Of("load", c.Load), check.Of("rated power", c.Rated), check.Number("share of the rating", share, "%")}
 
+	strictest := note // criteria may set a warning above the margin for a note
+	if warning.Value > note.Value {
+		strictest = warning
+	}
 	limit := warning
 	var answer *check.Answer
 	switch {
@@ -82,8 +86,8 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 		limit = note
 		answer = r.Fail(check.Note, fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s.", channelName(c), c.Rated.Value, c.Load.Value, inHand("", share, note)))
 	default:
-		limit = note
-		answer = r.Pass(fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s.", channelName(c), c.Rated.Value, c.Load.Value, inHand("", share, note)))
+		limit = strictest
+		answer = r.Pass(fmt.Sprintf("%s is rated %s and its loudspeakers take %s: %s.", channelName(c), c.Rated.Value, c.Load.Value, inHand("", share, strictest)))
 	}
 	most := quantity.Power(below(rated, limit))
 	answer.Evidence(append(evidence, impliedFloors(c)...)...).
@@ -92,7 +96,7 @@ func loadMargin(r *check.Report, c *analysis.Channel) {
 	for _, p := range c.Load.From {
 		answer.See(p.Span, p.Note)
 	}
-	if quantity.AtMost(load, below(rated, note)) {
+	if quantity.AtMost(load, below(rated, strictest)) {
 		return
 	}
 	if quantity.AtMost(load, rated) { // somebody may think of turning taps up
