@@ -128,6 +128,8 @@ func feedbackMargin(r *check.Report, src *analysis.Source) {
 	distance := src.Part.TalkerDistance
 	a.At(inside(&src.Part.Part, distance.Span)).Evidence(
 		check.Of("margin to ringing", margin),
+		check.Of("gain needed, from the talker at the microphone to the level wanted", f.Needed(talker.Value)),
+		check.Of("gain at which it rings", f.Potential()),
 		check.Of("loudspeakers at the microphone, full output", f.AtMicrophone),
 		check.Of("loudspeakers at the listeners, full output", f.AtListeners),
 		check.Of("level wanted", f.Sound.Wanted),

@@ -5,6 +5,7 @@ import (
 
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
+	"loudlint/linter/sound"
 	"loudlint/schema"
 	"loudlint/schema/quantity"
 )
@@ -17,12 +18,13 @@ var MountingFit = &check.Check{
 	Why: "A ceiling loudspeaker is made to be heard from below, a few metres away, with its back in a void. High on a wall it sounds across the room: much of its sound goes to the far wall and comes back as " +
 		"reverberation, little to the people under it, and the unaided voice can be clearer. Its back stays open to touch and weather.",
 	How: "Looks at loudspeakers of kind ceiling for what contradicts a ceiling: a tilt nearer to level than to straight down, a direction in plan (aim) without a tilt, a height well below that of the space, " +
-		"or a space that is open to the sky.",
+		"or a space that is open to the sky. A loudspeaker of any kind is looked at where it is placed in a closed space: one that hangs beyond its walls or over its ceiling was measured or typed wrongly.",
 	Basis: "common practice, no published source",
 	Blind: "What the design does not say is taken to be in order: a ceiling loudspeaker without height, tilt and aim hangs in the ceiling. Sloping ceilings, canopies and lowered parts of a ceiling are not in a design: " +
-		"agree them with a deviation. Other types in a ceiling are not asked.",
+		"agree them with a deviation. Other types get an answer only where they hang beyond walls or ceiling.",
 	Params: []check.Param{
 		{Name: "below_ceiling", Doc: "how far below the height of the space a ceiling loudspeaker may hang", Unit: check.Metre, Default: 1, Low: 0, High: 30},
+		{Name: "beyond_walls", Doc: "how far beyond the walls or over the ceiling of its space a loudspeaker may be placed", Unit: check.Metre, Default: 0.5, Low: 0, High: 30},
 	},
 	Severity:  check.Note,
 	NeverOpen: "a ceiling loudspeaker is taken to hang in a ceiling unless the design says otherwise",
@@ -63,6 +65,9 @@ const straightDown = 90
 
 func mountingFit(r *check.Report, run *analysis.Run) {
 	part := run.Part
+	if hangsBeyond(r, run) {
+		return
+	}
 	if part.Class.V != "ceiling" {
 		r.NotAsked()
 		return
@@ -100,4 +105,40 @@ func mountingFit(r *check.Report, run *analysis.Run) {
 // hangsLow tells that a loudspeaker hangs well below the ceiling of its space.
 func hangsLow(part *schema.Loudspeaker, space *schema.Space, limit check.Limit) bool {
 	return part.Height.Set() && space.Height.Set() && !quantity.AtLeast(float64(part.Height.V)+limit.Value, float64(space.Height.V))
+}
+
+// hangsBeyond answers for a loudspeaker that is placed outside the space it serves.
+func hangsBeyond(r *check.Report, run *analysis.Run) bool {
+	part, limit := run.Part, r.Limit("beyond_walls")
+	space := r.System().Design.Space(part.Space.V)
+	if space == nil || !part.Position.Set() || space.Outdoors.V || space.PartlyOpen.V {
+		return false
+	}
+	floor := analysis.FloorOf(space)
+	for _, ends := range []schema.List[quantity.Length]{part.Position, part.To} {
+		if !ends.Set() {
+			continue
+		}
+		at := sound.Point{X: float64(ends.Items[0].V), Y: float64(ends.Items[1].V)}
+		if beyond := quantity.Length(floor.Outline.BeyondMetres(at)); floor.Outline != nil && !floor.Square && !quantity.AtMost(float64(beyond), limit.Value) {
+			r.Fail(check.Note, fmt.Sprintf("%s hangs %s beyond the walls of %q.", runName(run), metres(r, beyond), space.Name)).
+				At(ends.Span).See(space.Header, "the space").Evidence(check.Plainly("beyond the walls", beyond)).
+				AtMost(fmt.Sprintf("at most %s", limit), limit.Value, "m", limit).
+				Remedy(check.Advice, "Measure its place along the length and the width of the space it serves, from the first corner of the floor; name the space it hangs in.")
+			return true
+		}
+		height := part.Height
+		if len(ends.Items) > 2 {
+			height = ends.Items[2]
+		}
+		if height.Set() && space.Height.Set() && !quantity.AtMost(float64(height.V-space.Height.V), limit.Value) {
+			r.Fail(check.Note, fmt.Sprintf("%s hangs at %s in %q, which is %s high: over its ceiling.", runName(run), metres(r, height.V), space.Name, metres(r, space.Height.V))).
+				At(height.Span).See(space.Height.Span, "height of the space").
+				Evidence(check.Plainly("height", height.V), check.Plainly("height of the space", space.Height.V)).
+				AtMost(fmt.Sprintf("at most %s over it", limit), limit.Value, "m", limit).
+				Remedy(check.Advice, "Heights are measured from the floor of the space: put right the one or the other.")
+			return true
+		}
+	}
+	return false
 }

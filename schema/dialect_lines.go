@@ -1,6 +1,13 @@
 package schema
 
-import "loudlint/schema/quantity"
+import (
+	"fmt"
+	"strconv"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"loudlint/schema/quantity"
+)
 
 func placement[T any](at func(*T) *Placement) []attribute[T] {
 	return joined([]attribute[T]{
@@ -21,8 +28,8 @@ func loudspeakerData() []attribute[LoudspeakerData] {
 		spectrum("impedance_at", quantity.Resistances, func(l *LoudspeakerData) *Spectrum[quantity.Resistance] { return &l.ImpedanceAt }, "impedance over frequency, without a transformer"),
 		amount("sensitivity", quantity.SoundPressureLevels, func(l *LoudspeakerData) *Value[quantity.SoundPressureLevel] { return &l.Sensitivity }, "sound pressure level at 1 W and 1 m", example("90 dB")),
 		spectrum("sensitivity_at", quantity.SoundPressureLevels, func(l *LoudspeakerData) *Spectrum[quantity.SoundPressureLevel] { return &l.SensitivityAt }, "the same over frequency"),
-		amount("coverage", quantity.Angles, func(l *LoudspeakerData) *Value[quantity.Angle] { return &l.Coverage }, "angle between the directions that are 6 dB down", example("120 deg")),
-		amount("coverage_vertical", quantity.Angles, func(l *LoudspeakerData) *Value[quantity.Angle] { return &l.CoverageUp }, "the same upright, where it differs", example("40 deg")),
+		coverage("coverage", func(l *LoudspeakerData) *Value[quantity.Angle] { return &l.Coverage }, "angle between the directions that are 6 dB down", "120 deg"),
+		coverage("coverage_vertical", func(l *LoudspeakerData) *Value[quantity.Angle] { return &l.CoverageUp }, "the same upright, where it differs", "40 deg"),
 		amount("coverage_at", quantity.Frequencies, func(l *LoudspeakerData) *Value[quantity.Frequency] { return &l.CoverageAt }, "frequency at which the coverage is stated", example("2 kHz")),
 		fractions("directivity_factor", 1, 1000, func(l *LoudspeakerData) *Spectrum[float64] { return &l.DirectivityFactor }, "how much stronger it sounds along its axis than in all directions on the average (Q), single or per octave", example("8")),
 		spectrum("rated_power_at", quantity.Powers, func(l *LoudspeakerData) *Spectrum[quantity.Power] { return &l.RatedPowerAt }, "power it can take in each octave, where that is less than in all"),
@@ -141,4 +148,19 @@ func (x *dialect) declareLines() {
 		children:    devices(x, func(l *Line) *[]Device { return &l.Devices }),
 		notModelled: notModelledOnLines(),
 	}).seal()
+}
+
+// coverage declares the angle that a loudspeaker covers: some, and at most all round.
+func coverage(name string, at func(*LoudspeakerData) *Value[quantity.Angle], doc, like string) attribute[LoudspeakerData] {
+	const allRound = 360
+	a := amount(name, quantity.Angles, at, doc, example(like))
+	read := a.read
+	a.read = func(d *decoder, to *LoudspeakerData, expr hclsyntax.Expression) {
+		read(d, to, expr)
+		if angle := at(to); angle.Set() && (angle.V <= 0 || angle.V > allRound) {
+			d.refuse(angle.Span, fmt.Sprintf("No loudspeaker covers %s.", angle.Text), "Here stands an angle above 0 and up to 360 degrees, such as "+strconv.Quote(like)+".", "")
+			*angle = Value[quantity.Angle]{}
+		}
+	}
+	return a
 }

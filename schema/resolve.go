@@ -234,6 +234,54 @@ func (r *resolver) likeSpaces() {
 			r.problem(Problem{Span: s.WantedOverNoise.Span, Found: "This space has two wanted levels.", Expected: "Speech is wanted either at a level (wanted_level) or above the noise (wanted_over_noise).", Related: []Place{{s.WantedLevel.Span, "the other one"}}})
 		}
 		r.heights(s)
+		r.outline(s)
+		r.reverberation(s)
+	}
+}
+
+// mostCorners bounds a floor: each pair of its sides is compared.
+const mostCorners = 1000
+
+// outline refuses a floor whose sides cross: it would have no inside.
+func (r *resolver) outline(s *Space) {
+	corner := func(i int) (x, y float64) {
+		c := s.Outline[i%len(s.Outline)]
+		return float64(c.Items[0].V), float64(c.Items[1].V)
+	}
+	// turn tells on which side of the line through corners i and i+1 another lies.
+	turn := func(i, of int) float64 {
+		ax, ay := corner(i)
+		bx, by := corner(i + 1)
+		x, y := corner(of)
+		return (bx-ax)*(y-ay) - (by-ay)*(x-ax)
+	}
+	if n := len(s.Outline); n > mostCorners {
+		r.refuse(s.Outline[mostCorners].Span, fmt.Sprintf("This outline has %d corners.", n), fmt.Sprintf("A floor has at most %d; leave out what nobody would hear.", mostCorners), "")
+		return
+	}
+	for i := range s.Outline {
+		for k := i + 2; k < len(s.Outline); k++ {
+			if turn(i, k)*turn(i, k+1) < 0 && turn(k, i)*turn(k, i+1) < 0 {
+				r.problem(Problem{
+					Span: s.Outline[k].Span, Found: "The side of the floor from this corner on crosses another.",
+					Expected: "Corners stand in the order in which one walks along the walls.", Related: []Place{{s.Outline[i].Span, "where the other side begins"}},
+				})
+				return
+			}
+		}
+	}
+}
+
+// reverberation refuses times that no room has.
+func (r *resolver) reverberation(s *Space) {
+	refuse := func(v Value[quantity.Duration]) {
+		if v.Set() && v.V <= 0 {
+			r.refuse(v.Span, fmt.Sprintf("A reverberation time cannot be %s.", v.Text), "Even a room full of absorbers has some 0.1 s; under the open sky it is left out, with outdoors = true.", "")
+		}
+	}
+	refuse(s.Reverberation.Single)
+	for i := range s.Reverberation.Bands {
+		refuse(s.Reverberation.Bands[i].Value)
 	}
 }
 

@@ -429,14 +429,15 @@ func (s *Sound) fromSurfaces() {
 	volumeM3, _, _ := s.volume()
 	mean, areaM2 := sound.MeanAbsorption(surfaces)
 	middle := (mean[2] + mean[3] + mean[4]) / 3
-	name, formula := "Sabine", "0.161 × V / A"
+	name, formula := "Sabine", "0.161 × V / (S × α + air)"
 	s.decay = sound.SabineSeconds(volumeM3, surfaces, s.air())
 	if middle > eyringFrom {
-		name, formula = "Eyring", "0.161 × V / (−S × ln(1 − α))"
+		name, formula = "Eyring", "0.161 × V / (−S × ln(1 − α) + air)"
 		s.decay = sound.EyringSeconds(volumeM3, surfaces, s.air())
 	}
 	t := quantity.Duration((s.decay[2] + s.decay[3] + s.decay[4]) / 3)
-	f.Sum = fmt.Sprintf("%s, %s with %s m³, %s and a mean absorption of %s = %s (500 Hz to 2 kHz)", name, formula, quantity.Significant(volumeM3, 4), quantity.FloorArea(areaM2), quantity.Significant(middle, 2), quantity.Significant(float64(t), 3)+" s")
+	f.Sum = fmt.Sprintf("%s, %s with V = %s m³, S = %s and a mean absorption of α = %s, each octave by itself = %s (mean of 500 Hz to 2 kHz)",
+		name, formula, quantity.Significant(volumeM3, 4), quantity.FloorArea(areaM2), quantity.Significant(middle, 3), quantity.Significant(float64(t), 3)+" s")
 }
 
 // stretchedAbsorption says what of the absorption of a surface is filled in. Tables

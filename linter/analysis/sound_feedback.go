@@ -114,6 +114,34 @@ func fieldOf(l *Levels) string {
 	return "direct and reverberant sound"
 }
 
+// Needed is the gain with which a talker of so many dBA at 1 m is heard as loud as is
+// wanted: from what the microphone hears of the talker to what the listeners are to hear.
+func (f *Feedback) Needed(talkerDBA float64) Figure[quantity.Gain] {
+	distance := f.Microphone.Part.TalkerDistance
+	talker := talkerDBA - 20*math.Log10(float64(distance.V))
+	figure := Figure[quantity.Gain]{Value: tenthDB(float64(f.Sound.Wanted.Value) - talker)}
+	figure.Sum = fmt.Sprintf("%s wanted − talker %s at %s = %s", f.Sound.Wanted.Value, quantity.SoundLevel(math.Round(10*talker)/10), distance.Text, figure.Value)
+	return figure
+}
+
+// Potential is the gain, from the microphone to the listeners, at which the loudspeakers
+// give the microphone what they are made of, so that it rings.
+func (f *Feedback) Potential() Figure[quantity.Gain] {
+	figure := Figure[quantity.Gain]{Value: tenthDB(float64(f.AtListeners.Value-f.AtMicrophone.Value) - sound.OpenMicrophonesDB(f.Open))}
+	figure.Sum = fmt.Sprintf("%s at the listeners − %s at the microphone%s = %s", f.AtListeners.Value, f.AtMicrophone.Value, f.shared(), figure.Value)
+	return figure
+}
+
+// shared words what open microphones cost.
+func (f *Feedback) shared() string {
+	if f.Open > 1 {
+		return fmt.Sprintf(" − 10 lg %d", f.Open)
+	}
+	return ""
+}
+
+func tenthDB(dB float64) quantity.Gain { return quantity.Gain(math.Round(10*dB) / 10) }
+
 // Margin is how far the system stays below the gain at which it rings when it gives
 // the listeners the level that is wanted, for a talker of so many dBA at 1 m:
 //
@@ -128,14 +156,10 @@ func (f *Feedback) Margin(talkerDBA float64) Figure[quantity.Gain] {
 func (f *Feedback) marginAt(talkerDBA, metres float64, text string) Figure[quantity.Gain] {
 	talker := talkerDBA - 20*math.Log10(metres)
 	gain := sound.GainFromLevelsDB(talker, float64(f.AtListeners.Value), float64(f.AtMicrophone.Value), f.Open, 0)
-	margin := quantity.Gain(math.Round(10*(gain-float64(f.Sound.Wanted.Value))) / 10)
+	margin := tenthDB(gain - float64(f.Sound.Wanted.Value))
 	figure := Figure[quantity.Gain]{Value: margin, From: f.AtMicrophone.From}
-	open := ""
-	if f.Open > 1 {
-		open = fmt.Sprintf(" − 10 lg %d", f.Open)
-	}
 	figure.Sum = fmt.Sprintf("talker %s at %s%s + %s at the listeners − %s at the microphone − %s wanted = %s",
-		quantity.SoundLevel(math.Round(10*talker)/10), text, open, f.AtListeners.Value, f.AtMicrophone.Value, f.Sound.Wanted.Value, margin)
+		quantity.SoundLevel(math.Round(10*talker)/10), text, f.shared(), f.AtListeners.Value, f.AtMicrophone.Value, f.Sound.Wanted.Value, margin)
 	return figure
 }
 

@@ -559,6 +559,13 @@ space "Court" {
 	if got := float64(f.Margin(66).Value); math.Abs(got-want) > 0.11 {
 		t.Errorf("margin %.2f dB; want %.2f", got, want)
 	}
+	// What rings is PAG + 20 lg(Ds/D0), what is needed NAG with the talker at the microphone.
+	if got := float64(f.Potential().Value); math.Abs(got-20*math.Log10(d1/d2)) > 0.11 {
+		t.Errorf("it rings at a gain of %.2f dB", got)
+	}
+	if got := float64(f.Needed(66).Value); math.Abs(got-20*math.Log10(ds)) > 0.06 {
+		t.Errorf("%.2f dB are needed", got)
+	}
 	near := float64(f.Nearer(66, 6))
 	if left := want + 20*math.Log10(ds/near); left < 6 || left > 6.6 {
 		t.Errorf("at %.2f m %.2f dB are left", near, left)

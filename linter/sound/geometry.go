@@ -90,6 +90,23 @@ func (o Outline) Contains(p Point) bool {
 	return inside
 }
 
+// BeyondMetres is how far a point lies outside the floor; 0 inside.
+func (o Outline) BeyondMetres(p Point) float64 {
+	if len(o) == 0 || o.Contains(p) {
+		return 0
+	}
+	beyond := math.Inf(1)
+	for i, a := range o {
+		b := o[(i+1)%len(o)]
+		along, square := 0.0, (b.X-a.X)*(b.X-a.X)+(b.Y-a.Y)*(b.Y-a.Y)
+		if square > 0 {
+			along = max(0, min(1, ((p.X-a.X)*(b.X-a.X)+(p.Y-a.Y)*(b.Y-a.Y))/square))
+		}
+		beyond = min(beyond, math.Hypot(a.X+along*(b.X-a.X)-p.X, a.Y+along*(b.Y-a.Y)-p.Y))
+	}
+	return beyond
+}
+
 // Plane is where ears are over a part of the floor. A stepped floor has several.
 type Plane struct {
 	Outline Outline

@@ -118,3 +118,21 @@ func TestDescribe(t *testing.T) {
 	within(t, "between two", Describe([]float64{0, 10}).Fifth, 0.5, 1e-12)
 	within(t, "of one", Describe([]float64{7}).Fifth, 7, 0)
 }
+
+func TestBeyond(t *testing.T) {
+	t.Parallel()
+	hall := Outline{{0, 0}, {24, 0}, {24, 8}, {14, 8}, {14, 14}, {0, 14}}
+	for _, test := range []struct {
+		at   Point
+		want float64
+	}{
+		{Point{5, 5}, 0}, {Point{27, 4}, 3}, {Point{27, -4}, 5}, {Point{17, 12}, 3}, {Point{-1, 7}, 1}, {Point{14, 8}, 0},
+	} {
+		if got := hall.BeyondMetres(test.at); math.Abs(got-test.want) > 1e-9 {
+			t.Errorf("%v is %g m outside, want %g", test.at, got, test.want)
+		}
+	}
+	if got := (Outline{}).BeyondMetres(Point{1, 1}); got != 0 {
+		t.Errorf("%g m outside of nothing", got)
+	}
+}
