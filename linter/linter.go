@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"iter"
-	"runtime"
 	"slices"
 
 	"loudlint/linter/analysis"
@@ -109,10 +108,7 @@ func Check(paths []string, options Options) *Result {
 // them at most, so that hundreds need the memory of a few. Designs that may still
 // be asked for are judged ahead; leaving the loop early ends that.
 func Each(paths []string, options Options) iter.Seq[*Judged] {
-	workers := options.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
+	workers := parallel.Workers(options.Workers)
 	// Several designs share out the processors among them better than the parts
 	// of one do.
 	options.Workers = max(1, workers/max(1, len(paths)))

@@ -2,7 +2,6 @@ package parallel
 
 import (
 	"iter"
-	"runtime"
 	"sync"
 )
 
@@ -10,10 +9,7 @@ import (
 // 0 meaning as many as there are processors: those that are being made, those that
 // wait for one before them, and the one that was handed out.
 func MostAlive(workers int) int {
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	if workers == 1 {
+	if workers = Workers(workers); workers == 1 {
 		return 1
 	}
 	return 2 * workers
@@ -29,10 +25,7 @@ func MostAlive(workers int) int {
 // When the loop is left early no call is begun any more, and those that were are
 // waited for.
 func InOrder[T any](n, workers int, work func(i int) T) iter.Seq2[int, T] {
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	if workers = min(workers, n); workers <= 1 {
+	if workers = min(Workers(workers), n); workers <= 1 {
 		return func(yield func(int, T) bool) {
 			for i := range n {
 				if !yield(i, work(i)) {

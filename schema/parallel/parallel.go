@@ -7,16 +7,22 @@ import (
 	"sync"
 )
 
+// Workers is how many goroutines a number asks for: as many as there are processors
+// where it is 0 or less.
+func Workers(n int) int {
+	if n <= 0 {
+		return runtime.GOMAXPROCS(0)
+	}
+	return n
+}
+
 // Do calls work for 0 to n-1 on at most `workers` goroutines, 0 meaning as many
 // as there are processors, and returns when all calls have. The order of calls
 // is not fixed: each stores its result at its own index. A call that panics lets
 // the others end; then Do panics in its caller's goroutine, where it can be
 // recovered, with what the lowest of them panicked with.
 func Do(n, workers int, work func(i int)) {
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	if workers = min(workers, n); workers <= 1 {
+	if workers = min(Workers(workers), n); workers <= 1 {
 		for i := range n {
 			work(i)
 		}
