@@ -177,6 +177,22 @@ type Bound struct {
 	Origin source.Span // where criteria set it; zero for a default
 }
 
+// Relation is how the figure stands to the limit: "at most" or "at least" it.
+func (b *Bound) Relation() string {
+	if b.AtMost {
+		return "at most"
+	}
+	return "at least"
+}
+
+// Says gives the limit with its basis, as far as there is one.
+func (b *Bound) Says() string {
+	if b.Basis == "" {
+		return b.Text
+	}
+	return b.Text + "; " + b.Basis
+}
+
 // Remedy is a change that clears a finding.
 type Remedy struct {
 	// Text is a sentence that begins with a verb and names the target figure.

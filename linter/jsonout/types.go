@@ -203,10 +203,7 @@ func outcomeOf(o *check.Outcome) outcome {
 		one.Figures = append(one.Figures, figure{e.Name, e.Value, jsonstream.Number(e.Number), e.Unit, e.Sum, notedOf(e.From)})
 	}
 	if b := o.Limit; b != nil {
-		one.Limit = &limit{b.Text, jsonstream.Number(b.Number), b.Unit, "at least", b.Basis, placeOf(b.Origin)}
-		if b.AtMost {
-			one.Limit.Relation = "at most"
-		}
+		one.Limit = &limit{b.Text, jsonstream.Number(b.Number), b.Unit, b.Relation(), b.Basis, placeOf(b.Origin)}
 	}
 	for _, r := range o.Remedies {
 		one.Remedies = append(one.Remedies, remedyOf(&r))

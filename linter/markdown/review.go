@@ -226,11 +226,7 @@ func (p *page) figures(o *check.Outcome) {
 		p.point(name, escape(text))
 	}
 	if o.Limit != nil {
-		text := o.Limit.Text
-		if o.Limit.Basis != "" {
-			text += "; " + o.Limit.Basis
-		}
-		p.point("Limit", escape(text))
+		p.point("Limit", escape(o.Limit.Says()))
 	}
 }
 

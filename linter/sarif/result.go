@@ -200,10 +200,7 @@ func propertiesOf(o *check.Outcome, p *places) resultProperties {
 		r.Evidence = append(r.Evidence, one)
 	}
 	if b := o.Limit; b != nil {
-		r.Limit = &limit{Text: b.Text, Number: jsonstream.Number(b.Number), Unit: b.Unit, Relation: "at least", Basis: b.Basis, Origin: p.at(b.Origin)}
-		if b.AtMost {
-			r.Limit.Relation = "at most"
-		}
+		r.Limit = &limit{Text: b.Text, Number: jsonstream.Number(b.Number), Unit: b.Unit, Relation: b.Relation(), Basis: b.Basis, Origin: p.at(b.Origin)}
 	}
 	r.SeverityOrigin = p.at(o.SeverityOrigin)
 	for _, m := range o.Remedies {

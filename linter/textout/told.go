@@ -36,11 +36,7 @@ func reasons(o *check.Outcome) []string {
 		}
 	}
 	if b := o.Limit; b != nil {
-		text := b.Text
-		if b.Basis != "" {
-			text += "; " + b.Basis
-		}
-		lines = append(lines, wording.Sentence("Limit: "+text))
+		lines = append(lines, wording.Sentence("Limit: "+b.Says()))
 	}
 	for _, a := range o.Assumed {
 		lines = append(lines, wording.Sentence("Assumed: "+a))

@@ -286,11 +286,7 @@ func (p *page) finding(o *check.Outcome, above source.Span) {
 	p.graver(o)
 	p.evidence(o.Evidence)
 	if o.Limit != nil {
-		p.say(o.Limit.Text)
-		if o.Limit.Basis != "" {
-			p.join(";")
-			p.say(o.Limit.Basis)
-		}
+		p.say(o.Limit.Says())
 		p.row("limit")
 	}
 	if !o.SeverityOrigin.IsZero() {
