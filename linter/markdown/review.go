@@ -20,13 +20,9 @@ type Options struct {
 	Passes bool
 }
 
-// How much of a list is written out before the rest is counted.
-const (
-	mostNames  = 8 // of equal parts of one line or unit
-	mostGroups = 8 // of lines or units with equal parts
-	mostInFull = 2 // of findings of one criterion
-	mostRows   = 4 // of answers that meet a criterion with figures of their own
-)
+// mostRows is how many answers that meet a criterion with figures of their own are
+// written out before they are summed up.
+const mostRows = 4
 
 // WriteReview writes the answer to who handed in a design. Its errors are those
 // of w.
@@ -46,7 +42,7 @@ func WriteReview(w io.Writer, r *review.Review, o Options) error {
 	p.met(r, o.Passes)
 	p.settings(r)
 	p.paragraph("---")
-	p.put("This covers only what the criteria and checks ask; it does not replace local codes, licensed practice or the reviewer's own judgement.\n")
+	p.put(review.Scope, "\n")
 	return p.w.Flush()
 }
 
@@ -168,13 +164,13 @@ func (p *page) comment(c *review.Comment) {
 	p.heading(3, strconv.Itoa(c.Number)+". "+c.Name)
 	for i, g := range c.NotMet {
 		o := g[0]
-		if i < mostInFull {
+		if i < review.MostInFull {
 			p.paragraph("**", wording.Capital(o.Severity.String()), ".** ", escape(o.Message))
 			p.details(o)
 			p.likewise(g)
 			continue
 		}
-		if i == mostInFull {
+		if i == review.MostInFull {
 			p.paragraph("Further:")
 		}
 		p.put("- ", wording.Capital(o.Severity.String()), ": ", escape(o.Message))
@@ -237,15 +233,7 @@ func (p *page) likewise(group review.Group) {
 	p.point("The same of", escape(partsIn(group[1:])))
 }
 
-// partsIn names parts, and counts those of further lines or units.
-func partsIn(group review.Group) string {
-	all := review.Parts(group, mostNames)
-	text := strings.Join(all[:min(len(all), mostGroups)], "; ")
-	if more := len(all) - mostGroups; more > 0 {
-		text += "; and parts of " + strconv.Itoa(more) + " more"
-	}
-	return text
-}
+func partsIn(group review.Group) string { return strings.Join(review.Shown(group), "; ") }
 
 func (p *page) agreed(r *review.Review) {
 	var some bool
@@ -253,7 +241,7 @@ func (p *page) agreed(r *review.Review) {
 		for _, g := range row.Agreed {
 			if !some {
 				p.heading(2, "Departed from by agreement")
-				p.paragraph("The design states these agreements; whether they were made is for the reviewer to say.")
+				p.paragraph(review.Agreements)
 				some = true
 			}
 			p.agreement(row, g)
@@ -315,8 +303,8 @@ func (p *page) item(i *review.Item) {
 	if i.Write != "" {
 		p.put(", e.g. ", code(i.Write))
 	}
-	text := strings.Join(i.For[:min(len(i.For), mostNames)], ", ")
-	if more := len(i.For) - mostNames; more > 0 {
+	text := strings.Join(i.For[:min(len(i.For), review.MostNames)], ", ")
+	if more := len(i.For) - review.MostNames; more > 0 {
 		text += " and " + strconv.Itoa(more) + " more"
 	}
 	wait := " wait"
@@ -343,7 +331,7 @@ func (p *page) met(r *review.Review, each bool) {
 			some = true
 		}
 		p.put("- **", escape(row.Name), "**\n")
-		for _, line := range review.MetBy(row, each, mostRows, mostNames) {
+		for _, line := range review.MetBy(row, each, mostRows, review.MostNames) {
 			p.put("  - ", escapeFirst(line), "\n")
 		}
 	}

@@ -12,13 +12,6 @@ import (
 	"loudlint/schema/wording"
 )
 
-// How much of a review is written out before the rest is counted.
-const (
-	mostNames  = 8 // of equal parts of one line or unit
-	mostGroups = 8 // of lines or units with equal parts
-	mostInFull = 2 // of findings of one criterion
-)
-
 // WriteReview writes the answer to who handed in a design as a page for people:
 // what is recommended, the matrix of criteria, numbered comments, departures by
 // agreement, what could not be judged, what is still to be supplied, and by what
@@ -45,7 +38,7 @@ func WriteReview(w io.Writer, r *review.Review, o Options) error {
 	p.reviewSupply(r)
 	p.reviewMet(r, o.Passes)
 	p.reviewSettings(r)
-	p.say("This covers only what the criteria and checks ask; it does not replace local codes, licensed practice or the reviewer's own judgement.")
+	p.say(review.Scope)
 	p.sentence()
 	return buffered.Flush()
 }
@@ -79,7 +72,7 @@ func (p *page) comment(c *review.Comment) {
 	p.heading(strconv.Itoa(c.Number)+"  "+c.Name, Head, wording.Counted(review.Count(c.NotMet), "finding"))
 	p.line()
 	for i, g := range c.NotMet {
-		if i < mostInFull {
+		if i < review.MostInFull {
 			p.finding(g[0], source.Span{})
 			p.likewise(g)
 			p.line()
@@ -92,7 +85,7 @@ func (p *page) comment(c *review.Comment) {
 		p.row(g[0].Severity.String())
 		p.likewise(g)
 	}
-	if len(c.NotMet) > mostInFull {
+	if len(c.NotMet) > review.MostInFull {
 		p.line()
 	}
 }
@@ -103,15 +96,10 @@ func (p *page) likewise(group review.Group) {
 		return
 	}
 	label := "same of"
-	all := review.Parts(group[1:], mostNames)
-	for _, text := range all[:min(len(all), mostGroups)] {
+	for _, text := range review.Shown(group[1:]) {
 		p.say(text)
 		p.row(label)
 		label = ""
-	}
-	if more := len(all) - mostGroups; more > 0 {
-		p.say("and parts of " + strconv.Itoa(more) + " more")
-		p.row("")
 	}
 }
 
@@ -126,7 +114,7 @@ func (p *page) reviewAgreed(r *review.Review) {
 	}
 	p.heading("Departed from by agreement", Head, wording.Counted(n, "finding"))
 	p.line()
-	p.say("The design states these agreements; whether they were made is for the reviewer to say.")
+	p.say(review.Agreements)
 	p.sentence()
 	p.line()
 	for _, row := range rows {
@@ -244,7 +232,7 @@ func (p *page) reviewMet(r *review.Review, each bool) {
 	for _, row := range rows {
 		p.styled(Head, row.Name)
 		p.fill(0, labelInset, 2*labelInset)
-		for _, text := range review.MetBy(row, each, mostPlaces, mostNames) {
+		for _, text := range review.MetBy(row, each, mostPlaces, review.MostNames) {
 			p.say(text)
 			p.fill(0, 2*labelInset, 3*labelInset)
 		}
