@@ -132,9 +132,9 @@ func (k kind[T]) check(c *schema.Criterion) (*check.Check, []schema.Problem) {
 		}
 	}
 	at := fmt.Sprintf("%s:%d", c.Header.File.Name, c.Header.From().Line)
-	how := "What is expected: " + oneLine(c.Expect.Text) + "."
+	how := "What is expected: " + wording.OneLine(c.Expect.Text) + "."
 	if a.when != nil {
-		how = "It is asked where " + oneLine(c.When.Text) + ". " + how
+		how = "It is asked where " + wording.OneLine(c.When.Text) + ". " + how
 	}
 	return &check.Check{
 		ID:       ID(c.Name),
@@ -240,7 +240,7 @@ func (f *figuresOf[T]) said() string {
 func (a *asked[T]) worded(name string, f *figuresOf[T], left []value) string {
 	if len(a.message) == 0 {
 		failed := a.failed(left)
-		return fmt.Sprintf("%s does not meet %q: %s is expected; %s.", name, a.part.Name, oneLine(failed.text), f.said())
+		return fmt.Sprintf("%s does not meet %q: %s is expected; %s.", name, a.part.Name, wording.OneLine(failed.text), f.said())
 	}
 	order := slices.Clone(f.order)
 	var b strings.Builder
@@ -306,11 +306,11 @@ func (a *asked[T]) evidence(answer *check.Answer, f *figuresOf[T], left []value)
 	}
 	c := a.failed(left)
 	if len(a.expect.clauses) > 1 && left[len(left)-1].truth {
-		answer.Evidence(check.Stated("expected", oneLine(a.part.Expect.Text)))
+		answer.Evidence(check.Stated("expected", wording.OneLine(a.part.Expect.Text)))
 		return
 	}
 	if c.left < 0 || !left[c.left].known() || !left[c.right].known() {
-		answer.Evidence(check.Stated("expected", oneLine(c.text)))
+		answer.Evidence(check.Stated("expected", wording.OneLine(c.text)))
 		return
 	}
 	a.bound(answer, c, left)
@@ -335,13 +335,13 @@ func (a *asked[T]) bound(answer *check.Answer, c *clause, left []value) {
 			continue
 		}
 		answer.Evidence(check.Evidence{
-			Name: oneLine(s.Span.Text()), Value: worth(step), Number: left[step].number, Unit: symbol,
+			Name: wording.OneLine(s.Span.Text()), Value: worth(step), Number: left[step].number, Unit: symbol,
 			Sum: p.filled(step, left) + " = " + worth(step),
 		})
 	}
 	words := map[string]string{schema.SignLess: "less than", schema.SignAtMost: "at most", schema.SignGreater: "more than", schema.SignAtLeast: "at least"}[sign]
 	answer.Bound(check.Bound{
-		Text:   fmt.Sprintf("%s %s (%s)", words, worth(against), oneLine(c.text)),
+		Text:   fmt.Sprintf("%s %s (%s)", words, worth(against), wording.OneLine(c.text)),
 		Number: left[against].number, Unit: symbol,
 		AtMost: sign == schema.SignLess || sign == schema.SignAtMost,
 		Basis:  check.SetAt(c.span), Origin: c.span,
@@ -368,15 +368,13 @@ func (p *program) filled(last int, left []value) string {
 		at = s.Span.End
 	}
 	b.Write(whole.File.Text[at:whole.End])
-	return oneLine(b.String())
+	return wording.OneLine(b.String())
 }
 
 // named tells that a figure stands in what a step works out.
 func (p *program) named(last int) bool {
 	return slices.ContainsFunc(p.steps[p.steps[last].First:last+1], func(one step) bool { return one.Kind == schema.StepFigure })
 }
-
-func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
 
 // lower puts a title into the middle of a sentence.
 func lower(title string) string { return strings.ToLower(title[:1]) + title[1:] }

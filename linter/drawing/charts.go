@@ -16,6 +16,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/linter/textout"
+	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -256,7 +257,7 @@ func levelPanel(j *linter.Judged, l *analysis.Line) (*panel, string) {
 	}
 	unit, scale := "m", 1.0
 	if j.Design.System.US() {
-		unit, scale = "ft", 1/0.3048
+		unit, scale = "ft", 1/quantity.MetresPerFoot
 	}
 	p := newPlot("cable from the amplifier in "+unit, "lost in dB")
 	far, worst := 0.0, 0.0

@@ -12,6 +12,7 @@ import (
 	"loudlint/linter/check"
 	"loudlint/linter/sound"
 	"loudlint/linter/textout"
+	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -552,7 +553,7 @@ func (m *mapping) legend(by reading) float64 {
 func (m *mapping) ruler() (px float64, text string) {
 	unit, per := "m", m.scale
 	if m.us {
-		unit, per = "ft", m.scale*0.3048
+		unit, per = "ft", m.scale*quantity.MetresPerFoot
 	}
 	length := 1.0
 	for _, factor := range []float64{2, 2.5, 2, 2, 2.5, 2, 2, 2.5, 2} { // 2, 5, 10, 20 …

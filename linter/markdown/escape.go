@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"loudlint/linter/textout"
+	"loudlint/schema/wording"
 )
 
 // special are the characters that a backslash takes the meaning from, wherever
@@ -19,7 +20,7 @@ func escape(text string) string { return escaped(text, false) }
 func escapeFirst(text string) string { return escaped(text, true) }
 
 func escaped(text string, first bool) string {
-	text = strings.Join(strings.Fields(textout.Printable(text)), " ")
+	text = wording.OneLine(textout.Printable(text))
 	var b strings.Builder
 	for i := range len(text) {
 		c := text[i]
@@ -57,7 +58,7 @@ func links(text string, at int) bool {
 // code sets a piece of a design as it is written. It is not for cells of tables,
 // in which a pipe would part it.
 func code(text string) string {
-	text = strings.Join(strings.Fields(textout.Printable(text)), " ")
+	text = wording.OneLine(textout.Printable(text))
 	if text == "" {
 		return ""
 	}

@@ -9,6 +9,7 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/linter/drawing"
+	"loudlint/schema/wording"
 )
 
 // mapBytes is how much maps may add to a report: it has to be mailed.
@@ -71,10 +72,7 @@ func foundAbout(j *linter.Judged, space string) bool {
 func spaceSheet(one *analysis.Sound, number int) sheet {
 	s := sheet{ID: fmt.Sprintf("space-%d", number), Name: clean(one.Space.Name)}
 	levels, speech := one.Levels(), one.Speech()
-	s.Says = fmt.Sprintf("%d loudspeakers", one.Count)
-	if one.Count == 1 {
-		s.Says = "1 loudspeaker"
-	}
+	s.Says = wording.Counted(one.Count, "loudspeaker")
 	if levels.Of != "" {
 		s.Says += ", " + levels.Of
 	}

@@ -203,14 +203,12 @@ func expectsOf(c *check.Check, j *linter.Judged) string {
 	if own == nil {
 		return c.How
 	}
-	text := oneLine(own.Expect.Text)
+	text := wording.OneLine(own.Expect.Text)
 	if own.When.Set() {
-		text += ", where " + oneLine(own.When.Text)
+		text += ", where " + wording.OneLine(own.When.Text)
 	}
 	return text
 }
-
-func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
 
 // criterionOf finds the criterion that a check is made of, nil for a check of the
 // program's own.

@@ -407,7 +407,7 @@ func (p *page) edit(e check.Edit, label string, at source.Span) {
 // oneLine brings a piece of a design to one line that is not too long to read.
 func oneLine(text string) string {
 	const longest = 60
-	return shorten(Printable(strings.Join(strings.Fields(text), " ")), longest)
+	return shorten(Printable(wording.OneLine(text)), longest)
 }
 
 // written shows what stands at the place of a finding, unless the heading

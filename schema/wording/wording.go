@@ -62,6 +62,9 @@ func Capital(text string) string {
 	return string(unicode.ToUpper(first)) + text[size:]
 }
 
+// OneLine brings a text to one line, with single spaces between its words.
+func OneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+
 // Sentence gives a text a capital letter, and a full stop where it has no other
 // end.
 func Sentence(text string) string {
