@@ -275,7 +275,7 @@ func switchedOff(r *check.Report, src *analysis.Source, sel *analysis.Selecting)
 	}
 	var left, can []*analysis.SwitchedOff
 	var missing []analysis.Missing
-	for _, o := range r.System().SwitchedOff(src, sel.Keys) {
+	for _, o := range sel.SwitchedOff() {
 		switch {
 		case o.Unsaid && o.Into.Part == nil:
 			for _, f := range o.Into.Feeds {

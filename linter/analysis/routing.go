@@ -33,6 +33,9 @@ type Selecting struct {
 	At []*Unit
 	// Missing is what the design does not say and more lines might be parted by.
 	Missing []Missing
+
+	lines []*Line // its own
+	ways  map[*Line][]parting
 }
 
 // parting is one output at which lines may be parted.
@@ -49,13 +52,13 @@ type parting struct {
 // output by itself. Of a line to which several ways lead the one over the fewest
 // units counts.
 func (s *System) Selecting(src *Source) *Selecting {
-	sel := &Selecting{Keys: src.Part.Selects.Set()}
+	ways := s.partings(src)
+	sel := &Selecting{Keys: src.Part.Selects.Set(), lines: src.Lines, ways: ways}
 	for _, f := range src.Feeds {
 		if f.Into != nil && f.Into.Part != nil && (f.Into.Part.Takes.V == "paging desk" || f.Into.Part.Selects.Set()) {
 			sel.Keys = true
 		}
 	}
-	ways := s.partings(src)
 	counts := func(p parting, later, perhaps bool) bool {
 		return (p.first || later || !sel.Keys) && (p.sure || perhaps)
 	}
@@ -69,7 +72,7 @@ func (s *System) Selecting(src *Source) *Selecting {
 			}
 		}
 	}
-	alongside(src, sel, ways)
+	sel.Along, sel.AlongMissing = heardToo(src.Besides, src.Lines, ways, func(parting) bool { return true })
 	if len(sel.Destinations) > 1 {
 		sel.Always, sel.AlwaysMissing = heardToo(src.Lines, src.Lines, ways, func(p parting) bool { return counts(p, false, true) })
 	}
@@ -84,11 +87,6 @@ func (s *System) Selecting(src *Source) *Selecting {
 		}
 	}
 	return sel
-}
-
-// alongside finds the lines that hear what a source sends to its own.
-func alongside(src *Source, sel *Selecting, ways map[*Line][]parting) {
-	sel.Along, sel.AlongMissing = heardToo(src.Besides, src.Lines, ways, func(parting) bool { return true })
 }
 
 // heardToo finds those of some lines that surely hear what is sent to others, and
@@ -149,14 +147,13 @@ type SwitchedOff struct {
 	Lines  []*Line
 }
 
-// SwitchedOff gives the outputs on the way of a source to its lines that can be
+// SwitchedOff gives the outputs on the way of the source to its lines that can be
 // switched off and that neither the keys of a desk nor its input opens.
-func (s *System) SwitchedOff(src *Source, keys bool) []*SwitchedOff {
+func (sel *Selecting) SwitchedOff() []*SwitchedOff {
 	var all []*SwitchedOff
-	ways := s.partings(src)
-	for _, l := range src.Lines {
-		for _, p := range ways[l] {
-			if !p.sure || keys && p.first || p.unit.Part.Routing.V != "one programme, lines switched" && !p.output.Switched.V {
+	for _, l := range sel.lines {
+		for _, p := range sel.ways[l] {
+			if !p.sure || sel.Keys && p.first || p.unit.Part.Routing.V != "one programme, lines switched" && !p.output.Switched.V {
 				continue
 			}
 			opens := schema.Value[bool]{}
