@@ -194,6 +194,7 @@ func (r *checkRun) write(w io.Writer) error {
 func (r *checkRun) form(w io.Writer) form {
 	o := r.page.options(r.process, r.output)
 	o.Passes = r.passes
+	gate, _ := check.ParseSeverity(r.gate) // 0 for never
 	switch r.format {
 	case formSARIF:
 		var status *int
@@ -202,10 +203,8 @@ func (r *checkRun) form(w io.Writer) form {
 		}
 		return sarif.Begin(w, r.options.Checks, sarifTool(status))
 	case formJUnit:
-		gate, _ := check.ParseSeverity(r.gate) // 0 for never
 		return junit.Begin(w, junit.Options{Name: name, Version: releaseOf(readBuild()), Gate: gate})
 	case formJSON:
-		gate, _ := check.ParseSeverity(r.gate)
 		return jsonout.Begin(w, jsonout.Options{Name: name, Version: releaseOf(readBuild()), Gate: gate, ExitStatus: &r.status})
 	case formLines:
 		return textout.BeginLines(w, o)
