@@ -16,7 +16,6 @@ import (
 	"loudlint/linter/analysis"
 	"loudlint/linter/check"
 	"loudlint/linter/textout"
-	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -257,7 +256,7 @@ func levelPanel(j *linter.Judged, l *analysis.Line) (*panel, string) {
 	}
 	unit, scale := "m", 1.0
 	if j.Design.System.US() {
-		unit, scale = "ft", 1/quantity.MetresPerFoot
+		unit, scale = "ft", 1/metresPerFoot
 	}
 	p := newPlot("cable from the amplifier in "+unit, "lost in dB")
 	far, worst := 0.0, 0.0

@@ -12,7 +12,6 @@ import (
 	"loudlint/linter/check"
 	"loudlint/linter/sound"
 	"loudlint/linter/textout"
-	"loudlint/schema/quantity"
 	"loudlint/schema/source"
 )
 
@@ -553,7 +552,7 @@ func (m *mapping) legend(by reading) float64 {
 func (m *mapping) ruler() (px float64, text string) {
 	unit, per := "m", m.scale
 	if m.us {
-		unit, per = "ft", m.scale*quantity.MetresPerFoot
+		unit, per = "ft", m.scale*metresPerFoot
 	}
 	length := 1.0
 	for _, factor := range []float64{2, 2.5, 2, 2, 2.5, 2, 2, 2.5, 2} { // 2, 5, 10, 20 …

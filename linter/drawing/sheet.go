@@ -11,6 +11,9 @@ import (
 	"loudlint/linter/textout"
 )
 
+// metresPerFoot is the international foot. Quantities are no business of a writer.
+const metresPerFoot = 0.3048
+
 // Picture is a finished picture.
 type Picture struct {
 	// Title names it, and Desc says in words what it shows.
